@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.bill;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.drop;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.ifc;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.roof;
+
+import org.jspecify.annotations.NullMarked;

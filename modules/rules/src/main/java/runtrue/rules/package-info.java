@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.rules;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package runtrue.shape;
+
+/**
+ * Every geometric tolerance of the program, in one place; printed with each result. Metres and radians.
+ *
+ * @param point below this, two points are one: exporters write millimetres with up to three decimals
+ * @param plane faces no farther than this from a common plane are one plane: slab joints and rounding of placements
+ * @param angle planes whose normals differ less than this are parallel: 0.2 degrees, a tenth of the least pitch sheeted
+ * @param joint gaps in a plane up to this are bridged: movement joints between panels
+ * @param edge two planes meet in an edge when both come this near to their line of intersection
+ * @param chord greatest distance between a curve and its facets
+ * @param sliver areas under this (square metres) are no roof
+ */
+public record Tolerances(
+        double point, double plane, double angle, double joint, double edge, double chord, double sliver) {
+    public static Tolerances standard() {
+        return new Tolerances(1e-5, 2e-3, Math.toRadians(0.2), 0.06, 0.30, 2e-3, 0.05);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.shape;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.step;
+
+import org.jspecify.annotations.NullMarked;
