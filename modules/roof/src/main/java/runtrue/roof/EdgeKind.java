@@ -1,0 +1,30 @@
+package runtrue.roof;
+
+import java.util.Locale;
+
+/** Kinds of edge of a roof plane. */
+public enum EdgeKind {
+    /** Low edge, water leaves the plane. */
+    EAVE,
+    /** High edge shared by two planes that fall away from it, level. */
+    RIDGE,
+    /** High edge of a plane with nothing beyond: the head of a mono-pitch. */
+    HEAD,
+    /** Sloping edge shared by two planes that fall away from it. */
+    HIP,
+    /** Edge shared by two planes that fall towards it, sloping. */
+    VALLEY,
+    /** Edge along the fall with nothing beyond: the gable edge. */
+    VERGE,
+    /** Edge that meets a wall or another body that rises above the plane. */
+    ABUTMENT,
+    /** Low edges of two planes that fall towards each other, level. */
+    BOX_GUTTER,
+    /** Level edge between two planes that fall the same way at unlike pitch. */
+    PITCH_CHANGE;
+
+    /** For people and files: {@code box gutter}. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

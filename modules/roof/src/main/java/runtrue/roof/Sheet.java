@@ -1,0 +1,23 @@
+package runtrue.roof;
+
+/**
+ * One sheet of a plane: a strip of at most one cover width, cut to length.
+ *
+ * @param number from the set-out verge, starting with 1; sheets of one strip share it
+ * @param u extent across the fall, metres; narrower than the cover width where trimmed
+ * @param v extent along the fall of its longest line
+ * @param length of the longest line along the fall within the strip, metres: what is ordered before allowances
+ * @param area net area covered, square metres
+ * @param trimmed whether it is narrower than the cover width
+ * @param tapered whether an end is not square
+ * @param cut whether a penetration cuts through its full width or part of it
+ */
+public record Sheet(
+        int number,
+        Interval u,
+        Interval v,
+        double length,
+        double area,
+        boolean trimmed,
+        boolean tapered,
+        boolean cut) {}

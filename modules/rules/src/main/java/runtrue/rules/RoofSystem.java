@@ -1,0 +1,29 @@
+package runtrue.rules;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A roof system's values, read from a file under rules/systems.
+ *
+ * @param source who published the values, or that they are invented for the demo
+ * @param values by name in SI, for example {@code cover_width}; see the JSON Schema for the names
+ * @param texts by name, for example {@code material}
+ */
+public record RoofSystem(
+        String name,
+        String title,
+        String source,
+        String file,
+        Map<String, Quantity> values,
+        Map<String, String> texts) {
+    public RoofSystem {
+        values = Map.copyOf(values);
+        texts = Map.copyOf(texts);
+    }
+
+    /** The value in SI, if the system states it. */
+    public Optional<Double> si(String value) {
+        return Optional.ofNullable(values.get(value)).map(Quantity::si);
+    }
+}
