@@ -1,6 +1,15 @@
 package runtrue.roof;
 
+import java.util.ArrayList;
 import java.util.List;
+import runtrue.roof.edge.BodyFinder;
+import runtrue.roof.edge.EdgeFinder;
+import runtrue.roof.edge.ZoneReader;
+import runtrue.roof.plane.PlaneReader;
+import runtrue.roof.sheet.SheetLayout;
+import runtrue.roof.support.SpanReader;
+import runtrue.roof.support.StretchReader;
+import runtrue.roof.support.SupportFinder;
 
 /** The way from read elements to a laid-out roof. */
 public final class Roofs {
@@ -8,11 +17,39 @@ public final class Roofs {
 
     /** Planes, edges, sheets and supports of one drop. Same input, same output, whatever the order of the elements. */
     public static Roof layOut(List<ReadElement> roofs, List<ReadElement> members, RoofSettings settings) {
-        return new Roof(List.of(), List.of(), List.of(), List.of(), settings);
+        PlaneReader.Planes read = new PlaneReader(settings).read(roofs);
+        SupportFinder supports = new SupportFinder(members, settings);
+        List<PlaneLayout> layouts = read.planes().parallelStream()
+                .map(p -> layOut(p, supports, settings))
+                .toList();
+        List<RoofEdge> edges = new EdgeFinder(settings.tolerances()).edges(read.planes());
+        List<RoofBody> bodies = BodyFinder.bodies(read.planes(), edges);
+        return new Roof(layouts, edges, bodies, read.unplaced(), settings);
+    }
+
+    private static PlaneLayout layOut(RoofPlane plane, SupportFinder finder, RoofSettings settings) {
+        SupportFinder.Supports supports = finder.below(plane);
+        List<Stretch> stretches =
+                supports.lines().isEmpty() ? List.of() : StretchReader.of(plane.outline(), supports.lines());
+        double joint = settings.tolerances().joint();
+        return new PlaneLayout(
+                plane,
+                SheetLayout.of(plane.outline(), settings.coverWidth(), settings.setOut()),
+                supports.lines(),
+                stretches,
+                SpanReader.of(stretches, settings.coverWidth(), joint),
+                supports.remarks());
     }
 
     /** Corner, edge and interior zones of one roof body for a zone width in plan (metres). */
     public static List<Zone> zones(Roof roof, RoofBody body, double width) {
-        return List.of();
+        List<Zone> zones = new ArrayList<>();
+        ZoneReader reader = new ZoneReader(body, width, roof.settings().coverWidth());
+        for (PlaneLayout layout : roof.planes()) {
+            if (body.planes().contains(layout.plane().id())) {
+                zones.addAll(reader.zones(layout));
+            }
+        }
+        return zones;
     }
 }

@@ -1,0 +1,175 @@
+package runtrue.roof.edge;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.roof.EdgeKind;
+import runtrue.roof.Ids;
+import runtrue.roof.Interval;
+import runtrue.roof.RoofEdge;
+import runtrue.roof.RoofPlane;
+import runtrue.shape.Tolerances;
+
+/**
+ * Finds where planes end and how they meet. Every metre of an outline lies on one edge only; an edge that two planes
+ * share counts once.
+ */
+public final class EdgeFinder {
+    /** Two eaves that face each other across less than this share a gutter: wider ones are walked in, not sheeted over. */
+    private static final double WIDEST_GUTTER = 1.5;
+
+    private final Tolerances tolerances;
+
+    public EdgeFinder(Tolerances tolerances) {
+        this.tolerances = tolerances;
+    }
+
+    /** Edges by id. */
+    public List<RoofEdge> edges(List<RoofPlane> planes) {
+        List<List<Side>> sides = planes.stream().map(Side::of).toList();
+        IdentityHashMap<Side, List<Interval>> shared = new IdentityHashMap<>();
+        List<RoofEdge> edges = new ArrayList<>();
+        for (int i = 0; i < planes.size(); i++) {
+            for (int k = i + 1; k < planes.size(); k++) {
+                if (near(planes.get(i), planes.get(k))) {
+                    for (Meeting m : Meeting.of(sides.get(i), sides.get(k), tolerances)) {
+                        addShared(edges, shared, m);
+                    }
+                }
+            }
+        }
+        addOuter(edges, sides, shared);
+        return identified(edges);
+    }
+
+    /** Whether the planes' surrounding spheres come near: spares most pairs. */
+    private boolean near(RoofPlane a, RoofPlane b) {
+        double reach = WIDEST_GUTTER + radius(a) + radius(b);
+        return middle(a).distance(middle(b)) < reach;
+    }
+
+    private static double radius(RoofPlane plane) {
+        return plane.outline().getEnvelopeInternal().getDiameter() / 2;
+    }
+
+    private static Vector3D middle(RoofPlane plane) {
+        var centre = plane.outline().getEnvelopeInternal().centre();
+        return plane.frame().at(centre.x, centre.y);
+    }
+
+    private void addShared(List<RoofEdge> edges, IdentityHashMap<Side, List<Interval>> shared, Meeting m) {
+        if (isTaken(shared, m.first(), m.onFirst()) || isTaken(shared, m.second(), m.onSecond())) {
+            return;
+        }
+        shared.computeIfAbsent(m.first(), s -> new ArrayList<>()).add(m.onFirst());
+        shared.computeIfAbsent(m.second(), s -> new ArrayList<>()).add(m.onSecond());
+        double angle = Math.acos(Math.max(
+                -1,
+                Math.min(
+                        1,
+                        m.first()
+                                .plane()
+                                .frame()
+                                .normal()
+                                .dot(m.second().plane().frame().normal()))));
+        edges.add(new RoofEdge(
+                "",
+                EdgeKinds.shared(m.first(), m.second()),
+                List.of(m.first().plane().id(), m.second().plane().id()),
+                m.from(),
+                m.to(),
+                m.from().distance(m.to()),
+                OptionalDouble.of(angle)));
+    }
+
+    private boolean isTaken(IdentityHashMap<Side, List<Interval>> shared, Side side, Interval part) {
+        return shared.getOrDefault(side, List.of()).stream()
+                .anyMatch(t -> Math.min(t.to(), part.to()) - Math.max(t.from(), part.from()) > tolerances.joint());
+    }
+
+    private void addOuter(List<RoofEdge> edges, List<List<Side>> sides, IdentityHashMap<Side, List<Interval>> shared) {
+        List<Side> outer = new ArrayList<>();
+        sides.forEach(list -> list.forEach(s -> outer.addAll(free(s, shared.getOrDefault(s, List.of())))));
+        for (Side side : outer) {
+            EdgeKind kind = EdgeKinds.outer(side);
+            boolean gutter = kind == EdgeKind.EAVE && outer.stream().anyMatch(other -> isAcrossGutter(side, other));
+            edges.add(new RoofEdge(
+                    "",
+                    gutter ? EdgeKind.BOX_GUTTER : kind,
+                    List.of(side.plane().id()),
+                    side.from(),
+                    side.to(),
+                    side.length(),
+                    OptionalDouble.empty()));
+        }
+    }
+
+    /** What is left of a side; ends shorter than a joint come from mitres and belong to the shared edge. */
+    private List<Side> free(Side side, List<Interval> taken) {
+        List<Interval> sorted = new ArrayList<>(taken);
+        sorted.sort(Comparator.comparingDouble(Interval::from));
+        List<Side> free = new ArrayList<>();
+        double at = 0;
+        for (Interval t : sorted) {
+            if (t.from() - at > tolerances.joint()) {
+                free.add(side.part(at, t.from()));
+            }
+            at = Math.max(at, t.to());
+        }
+        if (taken.isEmpty()) {
+            free.add(side);
+        } else if (side.length() - at > tolerances.joint()) {
+            free.add(side.part(at, side.length()));
+        }
+        return free;
+    }
+
+    /** Whether another eave faces this one at about its level, a gutter's width away, along at least half of it. */
+    private boolean isAcrossGutter(Side a, Side b) {
+        if (a.plane().id().equals(b.plane().id())
+                || EdgeKinds.outer(b) != EdgeKind.EAVE
+                || a.way().dot(b.way()) > -0.99) {
+            return false;
+        }
+        Vector3D gap = b.middle().subtract(a.middle());
+        Vector3D out = Vector3D.of(a.out().getX(), a.out().getY(), 0).normalize();
+        double across = gap.dot(out);
+        double start = b.to().subtract(a.from()).dot(a.way());
+        double end = b.from().subtract(a.from()).dot(a.way());
+        double common = Math.min(a.length(), Math.max(start, end)) - Math.max(0, Math.min(start, end));
+        return across > 0
+                && across < WIDEST_GUTTER
+                && Math.abs(gap.getZ()) < tolerances.edge()
+                && common > a.length() / 2;
+    }
+
+    private static List<RoofEdge> identified(List<RoofEdge> edges) {
+        List<RoofEdge> ordered = new ArrayList<>(edges);
+        ordered.sort(Comparator.comparing(EdgeFinder::key)
+                .thenComparingDouble(e -> Math.rint(e.from().add(e.to()).getX() * 50))
+                .thenComparingDouble(e -> Math.rint(e.from().add(e.to()).getY() * 50))
+                .thenComparingDouble(e -> Math.rint(e.from().add(e.to()).getZ() * 50)));
+        Map<String, Integer> count = new HashMap<>();
+        return ordered.stream()
+                .map(e -> new RoofEdge(
+                        Ids.of("E", key(e) + "/" + count.merge(key(e), 1, Integer::sum)),
+                        e.kind(),
+                        e.planes(),
+                        e.from(),
+                        e.to(),
+                        e.length(),
+                        e.angle()))
+                .sorted(Comparator.comparing(RoofEdge::id))
+                .collect(Collectors.toList());
+    }
+
+    private static String key(RoofEdge edge) {
+        return edge.kind() + "/" + edge.planes().stream().sorted().collect(Collectors.joining("/"));
+    }
+}

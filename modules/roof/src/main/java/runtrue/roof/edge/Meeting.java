@@ -1,0 +1,91 @@
+package runtrue.roof.edge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.roof.Interval;
+import runtrue.shape.Tolerances;
+
+/**
+ * Where two planes meet: stretches of their line of intersection that a side of each lies along.
+ *
+ * @param first a side of the one plane
+ * @param second a side of the other
+ * @param onFirst stretch of the first side, from its start, metres
+ * @param from start of the shared edge, on the line of intersection
+ */
+record Meeting(Side first, Side second, Interval onFirst, Interval onSecond, Vector3D from, Vector3D to) {
+    /** Planes nearer to parallel than this have no line of intersection to speak of. */
+    private static final double LEAST_ANGLE = Math.sin(Math.toRadians(0.5));
+
+    /** A side along the line of intersection may be out of line with it this far: sawn or stepped edges. */
+    private static final double ALONG = Math.cos(Math.toRadians(10));
+
+    static List<Meeting> of(List<Side> first, List<Side> second, Tolerances tolerances) {
+        Vector3D n = first.get(0).plane().frame().normal();
+        Vector3D m = second.get(0).plane().frame().normal();
+        Vector3D cross = n.cross(m);
+        if (cross.norm() < LEAST_ANGLE) {
+            return List.of();
+        }
+        Vector3D way = cross.normalize();
+        Vector3D point = pointOnBoth(n, first.get(0).from(), m, second.get(0).from(), cross);
+        List<Meeting> meetings = new ArrayList<>();
+        for (Side a : first) {
+            Optional<Interval> onLine = along(a, point, way, tolerances.edge());
+            for (Side b : onLine.isPresent() ? second : List.<Side>of()) {
+                along(b, point, way, tolerances.edge())
+                        .flatMap(other -> common(onLine.get(), other, tolerances.joint()))
+                        .ifPresent(c -> meetings.add(meeting(a, b, c, point, way)));
+            }
+        }
+        return meetings;
+    }
+
+    /** The point of both planes that is nearest to the middle between a point of each. */
+    private static Vector3D pointOnBoth(Vector3D n, Vector3D p, Vector3D m, Vector3D q, Vector3D cross) {
+        // Solved for differences from a point near by, so that no digits are lost.
+        Vector3D base = p.add(q).multiply(0.5);
+        double a = p.subtract(base).dot(n);
+        double b = q.subtract(base).dot(m);
+        Vector3D offset =
+                m.cross(cross).multiply(a).add(cross.cross(n).multiply(b)).multiply(1 / cross.normSq());
+        return base.add(offset);
+    }
+
+    /** Extent of a side along the line, if it lies along it. */
+    private static Optional<Interval> along(Side side, Vector3D point, Vector3D way, double tolerance) {
+        if (Math.abs(side.way().dot(way)) < ALONG
+                || distance(side.from(), point, way) > tolerance
+                || distance(side.to(), point, way) > tolerance) {
+            return Optional.empty();
+        }
+        double a = side.from().subtract(point).dot(way);
+        double b = side.to().subtract(point).dot(way);
+        return Optional.of(new Interval(Math.min(a, b), Math.max(a, b)));
+    }
+
+    private static double distance(Vector3D p, Vector3D point, Vector3D way) {
+        return p.subtract(point).cross(way).norm();
+    }
+
+    private static Optional<Interval> common(Interval a, Interval b, double least) {
+        double from = Math.max(a.from(), b.from());
+        double to = Math.min(a.to(), b.to());
+        return to - from > least ? Optional.of(new Interval(from, to)) : Optional.empty();
+    }
+
+    private static Meeting meeting(Side a, Side b, Interval common, Vector3D point, Vector3D way) {
+        Vector3D from = point.add(way.multiply(common.from()));
+        Vector3D to = point.add(way.multiply(common.to()));
+        return new Meeting(a, b, on(a, from, to), on(b, from, to), from, to);
+    }
+
+    private static Interval on(Side side, Vector3D from, Vector3D to) {
+        double a = from.subtract(side.from()).dot(side.way());
+        double b = to.subtract(side.from()).dot(side.way());
+        double low = Math.max(0, Math.min(a, b));
+        return new Interval(low, Math.max(low, Math.min(side.length(), Math.max(a, b))));
+    }
+}

@@ -1,0 +1,38 @@
+package runtrue.roof.edge;
+
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
+import org.locationtech.jts.geom.util.NoninvertibleTransformationException;
+import runtrue.roof.PlaneFrame;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.plane.Outlines;
+
+/** Between a plane's u, v and the plan's x, y: an affine map, exact for any pitch below upright. */
+final class PlanViews {
+    private PlanViews() {}
+
+    /** The plane's outline without penetrations, seen from above. */
+    static Polygon plan(RoofPlane plane) {
+        return (Polygon) toPlan(plane.frame()).transform(Outlines.shell(plane.outline()));
+    }
+
+    /** A region of the plan as it lies on the plane. */
+    static Geometry onPlane(Geometry plan, RoofPlane plane) {
+        try {
+            return toPlan(plane.frame()).getInverse().transform(plan);
+        } catch (NoninvertibleTransformationException e) {
+            throw new IllegalStateException("an upright plane is no roof: " + plane.id(), e);
+        }
+    }
+
+    private static AffineTransformation toPlan(PlaneFrame f) {
+        return new AffineTransformation(
+                f.across().getX(),
+                f.up().getX(),
+                f.origin().getX(),
+                f.across().getY(),
+                f.up().getY(),
+                f.origin().getY());
+    }
+}

@@ -1,0 +1,103 @@
+package runtrue.roof.edge;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.RoofBody;
+import runtrue.roof.Zone;
+import runtrue.roof.ZoneKind;
+import runtrue.roof.plane.Outlines;
+
+/**
+ * Corner, edge and interior zones from the plan outline of a roof: a strip of one width along every outer edge, corners
+ * at outward corners only, where the strips of both edges overlap. Where a plan is not rectangular this is a simple
+ * reading of the standards' figures, no published rule.
+ */
+public final class ZoneReader {
+    /** Jogs in the outline below this do not shift the wind. */
+    private static final double JOG = 0.05;
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final RoofBody body;
+    private final double width;
+    private final double step;
+    private final Geometry corners;
+    private final Geometry edges;
+    private final Geometry interior;
+
+    /**
+     * Zones of one body.
+     *
+     * @param width of the strip in plan, metres
+     * @param step how closely across the fall supports are looked at: the cover width, metres
+     */
+    public ZoneReader(RoofBody body, double width, double step) {
+        this.body = body;
+        this.width = width;
+        this.step = step;
+        BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 20);
+        Geometry outline = TopologyPreservingSimplifier.simplify(body.plan(), JOG);
+        this.interior = BufferOp.bufferOp(outline, -width, mitred);
+        Geometry strip = OverlayNGRobust.overlay(body.plan(), interior, OverlayNG.DIFFERENCE);
+        this.corners = OverlayNGRobust.overlay(strip, cornersOf(outline), OverlayNG.INTERSECTION);
+        this.edges = OverlayNGRobust.overlay(strip, corners, OverlayNG.DIFFERENCE);
+    }
+
+    /** The zones that the plane has a part in, corners first. */
+    public List<Zone> zones(PlaneLayout layout) {
+        List<Zone> zones = new ArrayList<>();
+        add(zones, ZoneKind.CORNER, corners, layout);
+        add(zones, ZoneKind.EDGE, edges, layout);
+        add(zones, ZoneKind.INTERIOR, interior, layout);
+        return zones;
+    }
+
+    private void add(List<Zone> zones, ZoneKind kind, Geometry plan, PlaneLayout layout) {
+        if (plan.isEmpty()) {
+            return;
+        }
+        Geometry region = OverlayNGRobust.overlay(
+                PlanViews.onPlane(plan, layout.plane()), layout.plane().outline(), OverlayNG.INTERSECTION);
+        if (region.getArea() > JOG * JOG) {
+            double tributary = Tributary.greatest(layout, PreparedGeometryFactory.prepare(region), step);
+            zones.add(new Zone(body.id(), layout.plane().id(), kind, width, region.getArea(), region, tributary));
+        }
+    }
+
+    private Geometry cornersOf(Geometry outline) {
+        List<Geometry> corners = new ArrayList<>();
+        for (Polygon polygon : Outlines.polygons(outline)) {
+            Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+            boolean turned = !Orientation.isCCW(ring);
+            int n = ring.length - 1;
+            for (int i = 0; i < n; i++) {
+                Coordinate before = ring[turned ? (i + 1) % n : (i + n - 1) % n];
+                Coordinate after = ring[turned ? (i + n - 1) % n : (i + 1) % n];
+                if (Orientation.index(before, ring[i], after) == Orientation.COUNTERCLOCKWISE) {
+                    corners.add(OverlayNGRobust.overlay(
+                            strip(before, ring[i]), strip(ring[i], after), OverlayNG.INTERSECTION));
+                }
+            }
+        }
+        return corners.isEmpty() ? FACTORY.createPolygon() : OverlayNGRobust.union(corners);
+    }
+
+    private Geometry strip(Coordinate a, Coordinate b) {
+        LineString line = FACTORY.createLineString(new Coordinate[] {a, b});
+        BufferParameters square = new BufferParameters(1, BufferParameters.CAP_FLAT);
+        return BufferOp.bufferOp(line, width, square);
+    }
+}

@@ -1,0 +1,129 @@
+package runtrue.roof.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import runtrue.roof.PlaneFrame;
+import runtrue.roof.skin.SkinFace;
+
+/** Outlines in a plane's u, v, metres. */
+public final class Outlines {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private Outlines() {}
+
+    /** A face as a polygon in the frame. */
+    static Polygon polygon(SkinFace face, PlaneFrame frame) {
+        LinearRing[] holes = face.holes().stream().map(h -> ring(h, frame)).toArray(LinearRing[]::new);
+        return FACTORY.createPolygon(ring(face.outline(), frame), holes);
+    }
+
+    /** A polygon without its holes. */
+    public static Polygon shell(Polygon polygon) {
+        return FACTORY.createPolygon(polygon.getExteriorRing());
+    }
+
+    /** Polygons joined to as few as possible, gaps up to {@code joint} metres bridged, with square corners kept. */
+    static List<Polygon> join(List<Polygon> polygons, double joint) {
+        List<Polygon> parts = polygons(
+                polygons.size() == 1 ? polygons.get(0) : OverlayNGRobust.union(List.<Geometry>copyOf(polygons)));
+        List<Polygon> joined = new ArrayList<>();
+        for (List<Polygon> near : nearGroups(parts, joint)) {
+            // A slit within one part (two slabs that touch at a corner only) needs closing as much as a gap does.
+            boolean whole = near.size() == 1 && polygons.size() == 1;
+            joined.addAll(whole ? near : polygons(closed(near, joint / 2 + 1e-6)));
+        }
+        return joined.stream().map(Outlines::straightened).toList();
+    }
+
+    /** Union of plan views, gaps up to a width (metres) bridged. */
+    public static Geometry bridged(List<Geometry> plans, double gap) {
+        return closed(polygons(OverlayNGRobust.union(plans)), gap / 2);
+    }
+
+    private static Geometry closed(List<Polygon> parts, double by) {
+        BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 20);
+        mitred.setSimplifyFactor(1e-4);
+        Geometry grown = BufferOp.bufferOp(FACTORY.createMultiPolygon(parts.toArray(Polygon[]::new)), by, mitred);
+        return BufferOp.bufferOp(grown, -by, mitred);
+    }
+
+    private static List<List<Polygon>> nearGroups(List<Polygon> parts, double distance) {
+        List<List<Polygon>> groups = new ArrayList<>();
+        for (Polygon part : parts) {
+            List<Polygon> merged = new ArrayList<>(List.of(part));
+            groups.removeIf(group -> {
+                boolean near = group.stream().anyMatch(p -> p.isWithinDistance(part, distance));
+                if (near) {
+                    merged.addAll(group);
+                }
+                return near;
+            });
+            groups.add(merged);
+        }
+        return groups;
+    }
+
+    /** The polygons of any geometry. */
+    public static List<Polygon> polygons(Geometry geometry) {
+        List<Polygon> polygons = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                polygons.add(polygon);
+            }
+        }
+        return polygons;
+    }
+
+    /** Takes out corners that lie on the line between their neighbours: left over from joints. */
+    private static Polygon straightened(Polygon polygon) {
+        LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];
+        for (int i = 0; i < holes.length; i++) {
+            holes[i] = straightened(polygon.getInteriorRingN(i));
+        }
+        return FACTORY.createPolygon(straightened(polygon.getExteriorRing()), holes);
+    }
+
+    private static LinearRing straightened(LinearRing ring) {
+        List<Coordinate> corners = new ArrayList<>(List.of(ring.getCoordinates()));
+        corners.remove(corners.size() - 1);
+        boolean removed = true;
+        while (removed && corners.size() > 3) {
+            removed = false;
+            for (int i = 0; i < corners.size() && corners.size() > 3; i++) {
+                Coordinate before = corners.get((i + corners.size() - 1) % corners.size());
+                Coordinate after = corners.get((i + 1) % corners.size());
+                if (isOnLine(before, corners.get(i), after)) {
+                    corners.remove(i--);
+                    removed = true;
+                }
+            }
+        }
+        corners.add(corners.get(0));
+        return FACTORY.createLinearRing(corners.toArray(Coordinate[]::new));
+    }
+
+    /** A tenth of a millimetre off the line is rounding, not a corner. */
+    private static boolean isOnLine(Coordinate a, Coordinate corner, Coordinate b) {
+        double base = a.distance(b);
+        double cross = Math.abs((b.x - a.x) * (corner.y - a.y) - (b.y - a.y) * (corner.x - a.x));
+        return base < 1e-9 ? a.distance(corner) < 1e-4 : cross / base < 1e-4;
+    }
+
+    private static LinearRing ring(List<Vector3D> points, PlaneFrame frame) {
+        Coordinate[] ring = new Coordinate[points.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Vector3D p = points.get(i % points.size());
+            ring[i] = new Coordinate(frame.u(p), frame.v(p));
+        }
+        return FACTORY.createLinearRing(ring);
+    }
+}

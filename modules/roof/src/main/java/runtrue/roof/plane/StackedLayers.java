@@ -1,0 +1,91 @@
+package runtrue.roof.plane;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.CoordinateSequenceFilter;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import runtrue.roof.PlaneFrame;
+import runtrue.shape.Tolerances;
+
+/**
+ * Layers stacked on each other (sheet, insulation, deck; a roof with a body of its own and parts with theirs) are one
+ * plane, the outermost: what lies under another, parallel and nearer than a build-up is deep, is no roof of its own.
+ */
+final class StackedLayers {
+    /** Deeper than any build-up of this trade; two roofs one above the other stand farther apart. */
+    private static final double DEEPEST_BUILD_UP = 0.8;
+
+    /** A lower layer that is covered this far is a layer; what sticks out is its edge. */
+    private static final double MOSTLY = 0.7;
+
+    private final Tolerances tolerances;
+
+    StackedLayers(Tolerances tolerances) {
+        this.tolerances = tolerances;
+    }
+
+    /** The planes that remain; those left out are told to {@code hidden}. */
+    List<JoinedPlane> outermost(List<JoinedPlane> planes, Consumer<JoinedPlane> hidden) {
+        List<JoinedPlane> kept = new ArrayList<>();
+        for (JoinedPlane plane : planes) {
+            Geometry left = plane.outline();
+            for (JoinedPlane upper : planes) {
+                // A plane is not above itself: the distance would have to be more than nothing.
+                if (isAbove(upper, plane)) {
+                    left = OverlayNGRobust.overlay(left, moved(upper, plane.frame()), OverlayNG.DIFFERENCE);
+                }
+            }
+            if (left.getArea() > (1 - 1e-6) * plane.outline().getArea()) {
+                kept.add(plane);
+            } else if (left.getArea() < (1 - MOSTLY) * plane.outline().getArea()) {
+                hidden.accept(plane);
+            } else {
+                for (Polygon part : Outlines.polygons(left)) {
+                    if (part.getArea() > tolerances.sliver()) {
+                        kept.add(new JoinedPlane(plane.frame(), part, plane.faces()));
+                    }
+                }
+            }
+        }
+        return kept;
+    }
+
+    private boolean isAbove(JoinedPlane upper, JoinedPlane lower) {
+        if (upper.frame().normal().dot(lower.frame().normal()) < Math.cos(2 * tolerances.angle())) {
+            return false;
+        }
+        Coordinate middle = lower.outline().getEnvelopeInternal().centre();
+        double distance = -upper.frame().w(lower.frame().at(middle.x, middle.y));
+        return distance > tolerances.plane() && distance < DEEPEST_BUILD_UP;
+    }
+
+    private static Geometry moved(JoinedPlane plane, PlaneFrame into) {
+        Geometry copy = plane.outline().copy();
+        PlaneFrame own = plane.frame();
+        copy.apply(new CoordinateSequenceFilter() {
+            @Override
+            public void filter(CoordinateSequence points, int i) {
+                var p = own.at(points.getX(i), points.getY(i));
+                points.setOrdinate(i, CoordinateSequence.X, into.u(p));
+                points.setOrdinate(i, CoordinateSequence.Y, into.v(p));
+            }
+
+            @Override
+            public boolean isDone() {
+                return false;
+            }
+
+            @Override
+            public boolean isGeometryChanged() {
+                return true;
+            }
+        });
+        return copy;
+    }
+}

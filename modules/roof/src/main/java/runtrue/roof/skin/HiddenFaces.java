@@ -1,0 +1,114 @@
+package runtrue.roof.skin;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import runtrue.shape.Tolerances;
+
+/** Takes away what lies under another face of the same element: inner layers, rebates, undersides of dormers. */
+final class HiddenFaces {
+    private static final GeometryFactory PLAN = new GeometryFactory();
+
+    private HiddenFaces() {}
+
+    static List<SkinFace> removeFrom(List<SkinFace> faces, Tolerances tolerances) {
+        if (faces.size() < 2) {
+            return faces;
+        }
+        List<Polygon> plans = faces.stream().map(HiddenFaces::plan).toList();
+        List<SkinFace> seen = new ArrayList<>();
+        for (int i = 0; i < faces.size(); i++) {
+            Geometry left = plans.get(i);
+            boolean touched = false;
+            for (int k = 0; k < faces.size() && !left.isEmpty(); k++) {
+                if (k != i && covers(faces.get(k), plans.get(k), faces.get(i), left, tolerances)) {
+                    left = OverlayNGRobust.overlay(left, plans.get(k), OverlayNG.DIFFERENCE);
+                    touched = true;
+                }
+            }
+            addWhatIsLeft(seen, faces.get(i), touched, left, tolerances);
+        }
+        return seen;
+    }
+
+    private static void addWhatIsLeft(
+            List<SkinFace> seen, SkinFace face, boolean touched, Geometry left, Tolerances tolerances) {
+        if (!touched) {
+            seen.add(face);
+            return;
+        }
+        for (int i = 0; i < left.getNumGeometries(); i++) {
+            if (left.getGeometryN(i) instanceof Polygon polygon
+                    && polygon.getArea() / face.normal().getZ() > tolerances.sliver()) {
+                seen.add(lifted(face, polygon));
+            }
+        }
+    }
+
+    private static boolean covers(
+            SkinFace upper, Polygon upperPlan, SkinFace lower, Geometry left, Tolerances tolerances) {
+        if (!upperPlan.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
+            return false;
+        }
+        Geometry common = OverlayNGRobust.overlay(left, upperPlan, OverlayNG.INTERSECTION);
+        if (common.getArea() < tolerances.sliver() * 0.1) {
+            return false;
+        }
+        Coordinate inside = common.getInteriorPoint().getCoordinate();
+        return height(upper, inside) > height(lower, inside) + tolerances.plane();
+    }
+
+    /** z of the face's plane above a point of the plan. */
+    private static double height(SkinFace face, Coordinate at) {
+        Vector3D n = face.normal();
+        Vector3D p = face.outline().get(0);
+        return p.getZ() - (n.getX() * (at.x - p.getX()) + n.getY() * (at.y - p.getY())) / n.getZ();
+    }
+
+    private static Polygon plan(SkinFace face) {
+        LinearRing[] holes = face.holes().stream().map(HiddenFaces::ring).toArray(LinearRing[]::new);
+        return PLAN.createPolygon(ring(face.outline()), holes);
+    }
+
+    private static LinearRing ring(List<Vector3D> points) {
+        Coordinate[] ring = new Coordinate[points.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Vector3D p = points.get(i % points.size());
+            ring[i] = new Coordinate(p.getX(), p.getY());
+        }
+        return PLAN.createLinearRing(ring);
+    }
+
+    private static SkinFace lifted(SkinFace face, Polygon plan) {
+        List<List<Vector3D>> holes = new ArrayList<>();
+        for (int i = 0; i < plan.getNumInteriorRing(); i++) {
+            holes.add(lifted(face, plan.getInteriorRingN(i).getCoordinates(), false));
+        }
+        return new SkinFace(
+                face.source(),
+                face.normal(),
+                lifted(face, plan.getExteriorRing().getCoordinates(), true),
+                holes,
+                face.thickness(),
+                face.remark());
+    }
+
+    private static List<Vector3D> lifted(SkinFace face, Coordinate[] ring, boolean counterClockwise) {
+        List<Vector3D> points = new ArrayList<>();
+        for (int i = 0; i + 1 < ring.length; i++) {
+            points.add(Vector3D.of(ring[i].x, ring[i].y, height(face, ring[i])));
+        }
+        if (PlanarArea.vector(points).getZ() > 0 != counterClockwise) {
+            Collections.reverse(points);
+        }
+        return points;
+    }
+}

@@ -1,0 +1,125 @@
+package runtrue.roof.support;
+
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import runtrue.roof.PlaneFrame;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.SupportEvidence;
+
+/**
+ * A member that lies parallel to a plane, below it and within its outline, seen in the plane's frame.
+ *
+ * @param along whether it runs along the fall (a rafter to the sheets) rather than across it
+ * @param slope change of v for each metre of u, for members across the fall
+ * @param v position of the section's centre at u = 0, extrapolated
+ * @param contact highest w
+ * @param inside length within the plane's outline, metres
+ */
+record Candidate(
+        Member member,
+        SupportEvidence evidence,
+        boolean along,
+        double uFrom,
+        double uTo,
+        double slope,
+        double v,
+        double contact,
+        double flange,
+        double depth,
+        double inside) {
+    /** A member this much out of parallel carries at one end only. */
+    private static final double PARALLEL = Math.sin(Math.toRadians(3));
+
+    private static final double HALF_RIGHT_ANGLE = Math.cos(Math.toRadians(45));
+
+    /** Sheets rest on what they cross for more than a sleeve's width. */
+    private static final double LEAST_INSIDE = 0.05;
+
+    /** Members may end a little outside the plane: cleats and end plates. */
+    private static final double PROUD = 0.05;
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    static Optional<Candidate> of(Member member, RoofPlane plane, double reach) {
+        PlaneFrame frame = plane.frame();
+        Vector3D axis = member.axis();
+        if (Math.abs(axis.dot(frame.normal())) > PARALLEL) {
+            return Optional.empty();
+        }
+        boolean along = Math.abs(axis.dot(frame.across())) < HALF_RIGHT_ANGLE;
+        double slope = along ? 0 : axis.dot(frame.up()) / axis.dot(frame.across());
+        Extent u = new Extent();
+        Extent v = new Extent();
+        Extent shifted = new Extent();
+        Extent w = new Extent();
+        for (Vector3D p : member.corners()) {
+            u.add(frame.u(p));
+            v.add(frame.v(p));
+            shifted.add(frame.v(p) - slope * frame.u(p));
+            w.add(frame.w(p));
+        }
+        if (w.high > PROUD || w.high < -reach) {
+            return Optional.empty();
+        }
+        double middle = (shifted.low + shifted.high) / 2;
+        double inside = along
+                ? inside(plane.outline(), u.middle(), v.low, u.middle(), v.high)
+                : inside(plane.outline(), u.low, middle + slope * u.low, u.high, middle + slope * u.high);
+        if (inside < LEAST_INSIDE) {
+            return Optional.empty();
+        }
+        return Optional.of(new Candidate(
+                member,
+                evidence(member),
+                along,
+                u.low,
+                u.high,
+                slope,
+                middle,
+                w.high,
+                shifted.high - shifted.low,
+                w.high - w.low,
+                inside));
+    }
+
+    /** Position of the section's centre along the fall at u. */
+    double v(double u) {
+        return v + slope * u;
+    }
+
+    private static SupportEvidence evidence(Member member) {
+        String evidence = member.element().evidence();
+        if (evidence.startsWith("predefined type")) {
+            return SupportEvidence.TYPED;
+        }
+        return evidence.startsWith("name") ? SupportEvidence.NAMED : SupportEvidence.POSITION;
+    }
+
+    private static double inside(Polygon outline, double u0, double v0, double u1, double v1) {
+        Geometry line = FACTORY.createLineString(new Coordinate[] {new Coordinate(u0, v0), new Coordinate(u1, v1)});
+        return outline.getEnvelopeInternal().intersects(line.getEnvelopeInternal())
+                ? outline.getFactory()
+                        .createPolygon(outline.getExteriorRing())
+                        .intersection(line)
+                        .getLength()
+                : 0;
+    }
+
+    private static final class Extent {
+        private double low = Double.POSITIVE_INFINITY;
+        private double high = Double.NEGATIVE_INFINITY;
+
+        void add(double value) {
+            low = Math.min(low, value);
+            high = Math.max(high, value);
+        }
+
+        double middle() {
+            return (low + high) / 2;
+        }
+    }
+}

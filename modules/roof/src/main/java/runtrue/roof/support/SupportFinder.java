@@ -1,0 +1,95 @@
+package runtrue.roof.support;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import runtrue.roof.ReadElement;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofSettings;
+import runtrue.roof.SupportLine;
+
+/** Finds the support lines of planes among all members of a drop. */
+public final class SupportFinder {
+    /** Members along the fall this much above those across it are what the sheets would rest on. */
+    private static final double ABOVE = 0.03;
+
+    private final List<Member> members;
+    private final RoofSettings settings;
+
+    public SupportFinder(List<ReadElement> members, RoofSettings settings) {
+        this.members = members.stream().flatMap(m -> Member.of(m).stream()).toList();
+        this.settings = settings;
+    }
+
+    /** Support lines from the eave up, and remarks that say why there are none or what was set aside. */
+    public Supports below(RoofPlane plane) {
+        List<Candidate> across = new ArrayList<>();
+        List<Candidate> along = new ArrayList<>();
+        Vector3D[] box = box(plane);
+        for (Member member : members) {
+            if (isNear(member, box)) {
+                Optional<Candidate> candidate = Candidate.of(member, plane, settings.reach());
+                candidate.ifPresent(c -> (c.along() ? along : across).add(c));
+            }
+        }
+        List<Candidate> carrying = ContactLevel.carrying(across);
+        List<Candidate> rafters = ContactLevel.carrying(along);
+        if (!rafters.isEmpty()
+                && (carrying.isEmpty() || ContactLevel.level(rafters) > ContactLevel.level(carrying) + ABOVE)) {
+            return new Supports(
+                    List.of(),
+                    List.of(String.format(
+                            Locale.ROOT,
+                            "%d members along the fall lie directly below; no support across the fall between them and the sheets is modelled",
+                            rafters.size())));
+        }
+        if (carrying.isEmpty()) {
+            return new Supports(
+                    List.of(),
+                    List.of(String.format(
+                            Locale.ROOT,
+                            "no member lies across the fall within %.2f m below the plane",
+                            settings.reach())));
+        }
+        List<SupportLine> lines =
+                SupportLines.chained(carrying, plane.id(), settings.tolerances().joint());
+        return new Supports(lines, List.of());
+    }
+
+    /** What {@link #below} gives. */
+    public record Supports(List<SupportLine> lines, List<String> remarks) {
+        public Supports {
+            lines = List.copyOf(lines);
+            remarks = List.copyOf(remarks);
+        }
+    }
+
+    private Vector3D[] box(RoofPlane plane) {
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (Coordinate c : plane.outline().getExteriorRing().getCoordinates()) {
+            double[] p = plane.frame().at(c.x, c.y).toArray();
+            for (int i = 0; i < 3; i++) {
+                low[i] = Math.min(low[i], p[i]);
+                high[i] = Math.max(high[i], p[i]);
+            }
+        }
+        double reach = settings.reach();
+        return new Vector3D[] {
+            Vector3D.of(low[0] - reach, low[1] - reach, low[2] - reach),
+            Vector3D.of(high[0] + reach, high[1] + reach, high[2] + reach)
+        };
+    }
+
+    private static boolean isNear(Member member, Vector3D[] box) {
+        return member.low().getX() < box[1].getX()
+                && member.high().getX() > box[0].getX()
+                && member.low().getY() < box[1].getY()
+                && member.high().getY() > box[0].getY()
+                && member.low().getZ() < box[1].getZ()
+                && member.high().getZ() > box[0].getZ();
+    }
+}
