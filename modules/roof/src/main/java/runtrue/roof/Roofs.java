@@ -1,8 +1,15 @@
 package runtrue.roof;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import runtrue.roof.Roof.Unplaced;
 import runtrue.roof.edge.BodyFinder;
+import runtrue.roof.edge.CurvedRoofs;
 import runtrue.roof.edge.EdgeFinder;
 import runtrue.roof.edge.ZoneReader;
 import runtrue.roof.plane.PlaneReader;
@@ -18,13 +25,44 @@ public final class Roofs {
     /** Planes, edges, sheets and supports of one drop. Same input, same output, whatever the order of the elements. */
     public static Roof layOut(List<ReadElement> roofs, List<ReadElement> members, RoofSettings settings) {
         PlaneReader.Planes read = new PlaneReader(settings).read(roofs);
-        SupportFinder supports = new SupportFinder(members, settings);
-        List<PlaneLayout> layouts = read.planes().parallelStream()
-                .map(p -> layOut(p, supports, settings))
-                .toList();
         List<RoofEdge> edges = new EdgeFinder(settings.tolerances()).edges(read.planes());
-        List<RoofBody> bodies = BodyFinder.bodies(read.planes(), edges);
-        return new Roof(layouts, edges, bodies, read.unplaced(), settings);
+        List<Unplaced> unplaced = new ArrayList<>(read.unplaced());
+        Set<String> facets = new HashSet<>();
+        for (Set<String> curved : CurvedRoofs.facets(edges)) {
+            facets.addAll(curved);
+            unplaced.addAll(setAside(read.planes(), curved));
+        }
+        List<RoofPlane> planes =
+                read.planes().stream().filter(p -> !facets.contains(p.id())).toList();
+        List<RoofEdge> kept = edges.stream()
+                .filter(e -> e.planes().stream().noneMatch(facets::contains))
+                .toList();
+        SupportFinder supports = new SupportFinder(members, settings);
+        List<PlaneLayout> layouts =
+                planes.parallelStream().map(p -> layOut(p, supports, settings)).toList();
+        return new Roof(layouts, kept, BodyFinder.bodies(planes, kept), unplaced, settings);
+    }
+
+    /** The elements of a curved roof, each once, with how large it is. */
+    private static List<Unplaced> setAside(List<RoofPlane> planes, Set<String> curved) {
+        List<RoofPlane> facets =
+                planes.stream().filter(p -> curved.contains(p.id())).toList();
+        double area = facets.stream().mapToDouble(RoofPlane::area).sum();
+        String reason = String.format(
+                Locale.ROOT,
+                "curved roof of %d facets, together about %.1f m2: it has no single fall, so its sheets are not laid out",
+                facets.size(),
+                area);
+        Set<ReadElement> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        List<Unplaced> unplaced = new ArrayList<>();
+        for (RoofPlane facet : facets) {
+            for (ReadElement element : facet.elements()) {
+                if (seen.add(element)) {
+                    unplaced.add(new Unplaced(element, reason));
+                }
+            }
+        }
+        return unplaced;
     }
 
     private static PlaneLayout layOut(RoofPlane plane, SupportFinder finder, RoofSettings settings) {

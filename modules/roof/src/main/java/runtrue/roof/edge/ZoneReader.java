@@ -11,13 +11,12 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofBody;
 import runtrue.roof.Zone;
 import runtrue.roof.ZoneKind;
+import runtrue.roof.flat.Overlays;
 import runtrue.roof.plane.Outlines;
 
 /**
@@ -51,9 +50,9 @@ public final class ZoneReader {
         BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 20);
         Geometry outline = TopologyPreservingSimplifier.simplify(body.plan(), JOG);
         this.interior = BufferOp.bufferOp(outline, -width, mitred);
-        Geometry strip = OverlayNGRobust.overlay(body.plan(), interior, OverlayNG.DIFFERENCE);
-        this.corners = OverlayNGRobust.overlay(strip, cornersOf(outline), OverlayNG.INTERSECTION);
-        this.edges = OverlayNGRobust.overlay(strip, corners, OverlayNG.DIFFERENCE);
+        Geometry strip = Overlays.difference(body.plan(), interior);
+        this.corners = Overlays.intersection(strip, cornersOf(outline));
+        this.edges = Overlays.difference(strip, corners);
     }
 
     /** The zones that the plane has a part in, corners first. */
@@ -69,8 +68,8 @@ public final class ZoneReader {
         if (plan.isEmpty()) {
             return;
         }
-        Geometry region = OverlayNGRobust.overlay(
-                PlanViews.onPlane(plan, layout.plane()), layout.plane().outline(), OverlayNG.INTERSECTION);
+        Geometry region = Overlays.intersection(
+                PlanViews.onPlane(plan, layout.plane()), layout.plane().outline());
         if (region.getArea() > JOG * JOG) {
             double tributary = Tributary.greatest(layout, PreparedGeometryFactory.prepare(region), step);
             zones.add(new Zone(body.id(), layout.plane().id(), kind, width, region.getArea(), region, tributary));
@@ -87,12 +86,11 @@ public final class ZoneReader {
                 Coordinate before = ring[turned ? (i + 1) % n : (i + n - 1) % n];
                 Coordinate after = ring[turned ? (i + n - 1) % n : (i + 1) % n];
                 if (Orientation.index(before, ring[i], after) == Orientation.COUNTERCLOCKWISE) {
-                    corners.add(OverlayNGRobust.overlay(
-                            strip(before, ring[i]), strip(ring[i], after), OverlayNG.INTERSECTION));
+                    corners.add(Overlays.intersection(strip(before, ring[i]), strip(ring[i], after)));
                 }
             }
         }
-        return corners.isEmpty() ? FACTORY.createPolygon() : OverlayNGRobust.union(corners);
+        return corners.isEmpty() ? FACTORY.createPolygon() : Overlays.union(corners);
     }
 
     private Geometry strip(Coordinate a, Coordinate b) {

@@ -10,8 +10,8 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import runtrue.roof.PlaneFrame;
+import runtrue.roof.flat.Overlays;
 import runtrue.roof.skin.SkinFace;
 
 /** Outlines in a plane's u, v, metres. */
@@ -33,8 +33,7 @@ public final class Outlines {
 
     /** Polygons joined to as few as possible, gaps up to {@code joint} metres bridged, with square corners kept. */
     static List<Polygon> join(List<Polygon> polygons, double joint) {
-        List<Polygon> parts = polygons(
-                polygons.size() == 1 ? polygons.get(0) : OverlayNGRobust.union(List.<Geometry>copyOf(polygons)));
+        List<Polygon> parts = polygons(polygons.size() == 1 ? polygons.get(0) : Overlays.union(polygons));
         List<Polygon> joined = new ArrayList<>();
         for (List<Polygon> near : nearGroups(parts, joint)) {
             // A slit within one part (two slabs that touch at a corner only) needs closing as much as a gap does.
@@ -46,7 +45,9 @@ public final class Outlines {
 
     /** Union of plan views, gaps up to a width (metres) bridged. */
     public static Geometry bridged(List<Geometry> plans, double gap) {
-        return closed(polygons(OverlayNGRobust.union(plans)), gap / 2);
+        Geometry closed = closed(polygons(Overlays.union(plans)), gap / 2);
+        return Overlays.union(
+                polygons(closed).stream().map(Outlines::straightened).toList());
     }
 
     private static Geometry closed(List<Polygon> parts, double by) {

@@ -8,9 +8,8 @@ import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import runtrue.roof.PlaneFrame;
+import runtrue.roof.flat.Overlays;
 import runtrue.shape.Tolerances;
 
 /**
@@ -38,7 +37,7 @@ final class StackedLayers {
             for (JoinedPlane upper : planes) {
                 // A plane is not above itself: the distance would have to be more than nothing.
                 if (isAbove(upper, plane)) {
-                    left = OverlayNGRobust.overlay(left, moved(upper, plane.frame()), OverlayNG.DIFFERENCE);
+                    left = Overlays.difference(left, moved(upper, plane.frame()));
                 }
             }
             if (left.getArea() > (1 - 1e-6) * plane.outline().getArea()) {

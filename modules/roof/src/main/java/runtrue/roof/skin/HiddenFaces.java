@@ -9,8 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import runtrue.roof.flat.Overlays;
 import runtrue.shape.Tolerances;
 
 /** Takes away what lies under another face of the same element: inner layers, rebates, undersides of dormers. */
@@ -30,7 +29,7 @@ final class HiddenFaces {
             boolean touched = false;
             for (int k = 0; k < faces.size() && !left.isEmpty(); k++) {
                 if (k != i && covers(faces.get(k), plans.get(k), faces.get(i), left, tolerances)) {
-                    left = OverlayNGRobust.overlay(left, plans.get(k), OverlayNG.DIFFERENCE);
+                    left = Overlays.difference(left, plans.get(k));
                     touched = true;
                 }
             }
@@ -58,7 +57,7 @@ final class HiddenFaces {
         if (!upperPlan.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
             return false;
         }
-        Geometry common = OverlayNGRobust.overlay(left, upperPlan, OverlayNG.INTERSECTION);
+        Geometry common = Overlays.intersection(left, upperPlan);
         if (common.getArea() < tolerances.sliver() * 0.1) {
             return false;
         }
