@@ -1,0 +1,19 @@
+package runtrue.samples;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** All sample files. */
+public final class SampleModels {
+    private SampleModels() {}
+
+    /** Text of each file by its path below sample-models/, folders parted by slashes. The same on every call. */
+    public static Map<String, String> all() {
+        Map<String, String> files = new TreeMap<>();
+        files.put("kiln-hall/kiln-hall-architecture.ifc", KilnHallArchitecture.write());
+        files.put("kiln-hall/kiln-hall-structure.ifc", KilnHallStructure.write());
+        files.put("cart-shed/cart-shed.ifc", CartShed.write());
+        return Collections.unmodifiableMap(files);
+    }
+}
