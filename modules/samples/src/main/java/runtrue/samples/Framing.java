@@ -1,6 +1,9 @@
 package runtrue.samples;
 
+import java.util.ArrayList;
 import java.util.List;
+import runtrue.samples.ifc.Body;
+import runtrue.samples.ifc.Element;
 import runtrue.samples.ifc.Frame;
 import runtrue.samples.ifc.IfcFile;
 import runtrue.samples.ifc.Place;
@@ -32,13 +35,23 @@ final class Framing {
      * @param from lesser end across the fall
      */
     Place purlin(String name, Frame plane, Section section, double v, double from, double to) {
+        return purlinElement(name, plane, section, v, from, to).addTo(place);
+    }
+
+    /** The same, not yet added. */
+    Element purlinElement(String name, Frame plane, Section section, double v, double from, double to) {
+        Body body = file.bodies().extrusion(section.profile(), Frame.WORLD, to - from);
+        return purlin(name, plane, section, v, from, body);
+    }
+
+    /** The same with a body that lies along its own z from 0, not yet added. */
+    Element purlin(String name, Frame plane, Section section, double v, double from, Body body) {
         Frame own = Frame.bar(plane.point(from, v, -section.below() - section.depth() / 2), plane.x(), plane.z());
         return file.element("IFCMEMBER", name)
                 .objectType("Purlin")
                 .predefinedType("PURLIN")
                 .frame(own)
-                .body(file.bodies().extrusion(section.profile(), Frame.WORLD, to - from))
-                .addTo(place);
+                .body(body);
     }
 
     /** A member up the fall. */
@@ -71,7 +84,7 @@ final class Framing {
 
     /** Running sum: the first value, then each step added to the one before. */
     static List<Double> positions(double first, double... steps) {
-        List<Double> positions = new java.util.ArrayList<>(List.of(first));
+        List<Double> positions = new ArrayList<>(List.of(first));
         double at = first;
         for (double step : steps) {
             at += step;

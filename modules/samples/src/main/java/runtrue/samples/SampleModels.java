@@ -13,7 +13,10 @@ public final class SampleModels {
         Map<String, String> files = new TreeMap<>();
         files.put("kiln-hall/kiln-hall-architecture.ifc", KilnHallArchitecture.write());
         files.put("kiln-hall/kiln-hall-structure.ifc", KilnHallStructure.write());
+        files.put("lock-office/lock-office.ifc", LockOffice.write());
         files.put("cart-shed/cart-shed.ifc", CartShed.write());
+        files.put("rope-walk/rope-walk.ifc", RopeWalk.write());
+        files.put("tally-sheds/tally-sheds.ifc", TallySheds.write());
         return Collections.unmodifiableMap(files);
     }
 }
