@@ -1,14 +1,15 @@
 package runtrue.samples.ifc;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Text of attribute values by ISO 10303-21. The same value always gives the same text: reals are rounded to a fixed number
- * of decimals and never use an exponent.
+ * Text of attribute values by ISO 10303-21. The same value always gives the same text: reals are rounded to a
+ * fixed number of digits and never use an exponent.
  */
 final class Step {
     /** An attribute without a value. */
@@ -17,8 +18,8 @@ final class Step {
     /** An attribute that a subtype derives. */
     static final Token DERIVED = new Token("*");
 
-    /** Enough for a direction to keep a point 100 m away within a nanometre. */
-    private static final int DECIMALS = 12;
+    /** Digits that survive the way to a double and back; also the most decimals, so that rounding noise is 0. */
+    private static final MathContext DIGITS = new MathContext(15, RoundingMode.HALF_EVEN);
 
     private Step() {}
 
@@ -59,8 +60,10 @@ final class Step {
     }
 
     private static String real(double value) {
-        BigDecimal rounded =
-                new BigDecimal(value).setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal rounded = new BigDecimal(value)
+                .setScale(DIGITS.getPrecision(), RoundingMode.HALF_EVEN)
+                .round(DIGITS)
+                .stripTrailingZeros();
         if (rounded.signum() == 0) {
             return "0.";
         }

@@ -11,7 +11,6 @@ final class UnitWriter {
     }
 
     StepRef assignment(LengthUnit length, AngleUnit angle) {
-        StepRef metre = si("LENGTHUNIT", Step.UNSET, "METRE");
         StepRef squareMetre = si("AREAUNIT", Step.UNSET, "SQUARE_METRE");
         StepRef cubicMetre = si("VOLUMEUNIT", Step.UNSET, "CUBIC_METRE");
         StepRef radian = si("PLANEANGLEUNIT", Step.UNSET, "RADIAN");
@@ -19,18 +18,22 @@ final class UnitWriter {
                 ? radian
                 : converted("PLANEANGLEUNIT", 0, "DEGREE", "IFCPLANEANGLEMEASURE", Math.PI / 180, radian);
         return switch (length) {
-            case METRE -> units(metre, squareMetre, cubicMetre, angleUnit);
+            case METRE -> units(metre(), squareMetre, cubicMetre, angleUnit);
             case MILLIMETRE ->
                 units(si("LENGTHUNIT", Step.enumeration("MILLI"), "METRE"), squareMetre, cubicMetre, angleUnit);
             case FOOT -> {
                 double foot = length.metres();
                 yield units(
-                        converted("LENGTHUNIT", 1, "FOOT", "IFCLENGTHMEASURE", foot, metre),
+                        converted("LENGTHUNIT", 1, "FOOT", "IFCLENGTHMEASURE", foot, metre()),
                         converted("AREAUNIT", 2, "SQUARE FOOT", "IFCAREAMEASURE", foot * foot, squareMetre),
                         converted("VOLUMEUNIT", 3, "CUBIC FOOT", "IFCVOLUMEMEASURE", foot * foot * foot, cubicMetre),
                         angleUnit);
             }
         };
+    }
+
+    private StepRef metre() {
+        return si("LENGTHUNIT", Step.UNSET, "METRE");
     }
 
     private StepRef units(StepRef... units) {

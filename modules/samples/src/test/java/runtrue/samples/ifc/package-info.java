@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.samples.ifc;
+
+import org.jspecify.annotations.NullMarked;

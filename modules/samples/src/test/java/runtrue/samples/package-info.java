@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.samples;
+
+import org.jspecify.annotations.NullMarked;
