@@ -1,5 +1,7 @@
 package runtrue.ifc;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -36,6 +38,7 @@ public record Element(
     public Element {
         layers = List.copyOf(layers);
         classifications = List.copyOf(classifications);
-        properties = Map.copyOf(properties);
+        // Keeps the order of the file; Map.copyOf would shuffle it from run to run.
+        properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));
     }
 }

@@ -3,14 +3,14 @@ package runtrue.ifc;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import runtrue.ifc.internal.StepModel;
 import runtrue.step.StepFile;
 
 /** An IFC2X3, IFC4 or IFC4X3 model: start with {@link #of}. Safe for use by many threads. */
 public interface IfcModel {
     /** Reads units, contexts and the schema; throws {@link IfcException} when it is not one that is known. */
-    @SuppressWarnings("DoNotCallSuggester")
     static IfcModel of(StepFile file) {
-        throw new UnsupportedOperationException();
+        return StepModel.of(file);
     }
 
     StepFile file();
@@ -53,6 +53,12 @@ public interface IfcModel {
     /** Type object, or null. */
     @org.jspecify.annotations.Nullable
     IfcEntity typeOf(IfcEntity object);
+
+    /**
+     * PredefinedType in upper case: what the object itself says, unless that is nothing or NOTDEFINED and its type object
+     * knows better. Empty when neither states one.
+     */
+    String predefinedType(IfcEntity object);
 
     /** Identity, containment, properties, materials and classification of one element. */
     Element describe(IfcEntity element);

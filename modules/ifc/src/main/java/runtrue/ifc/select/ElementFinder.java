@@ -1,0 +1,116 @@
+package runtrue.ifc.select;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcModel;
+
+/** Finds the roof elements and the possible supports of a model by a {@link Selection}: start with {@link #find}. */
+public final class ElementFinder {
+    private final IfcModel model;
+    private final Selection selection;
+    private final Map<Integer, FoundElement> roofs = new TreeMap<>();
+    private final Map<Integer, FoundElement> supports = new TreeMap<>();
+    private final List<String> notes = new ArrayList<>();
+
+    private ElementFinder(IfcModel model, Selection selection) {
+        this.model = model;
+        this.selection = selection;
+    }
+
+    /** Only elements of classes that the selection names are decoded. Same model, same answer. */
+    public static FoundElements find(IfcModel model, Selection selection) {
+        ElementFinder finder = new ElementFinder(model, selection);
+        finder.findRoofs();
+        finder.findSupports();
+        return new FoundElements(
+                List.copyOf(finder.roofs.values()), List.copyOf(finder.supports.values()), finder.notes);
+    }
+
+    /** What is typed as roof and the parts of it go before what only a name tells. */
+    private void findRoofs() {
+        findRoofs(selection.roofs().stream()
+                .filter(selector -> selector.name().isEmpty())
+                .toList());
+        findRoofs(selection.roofs().stream()
+                .filter(selector -> selector.name().isPresent())
+                .toList());
+        roofs.values().removeIf(roof -> isMereContainer(roof.entity()));
+    }
+
+    private void findRoofs(List<Selector> selectors) {
+        List<IfcEntity> found = new ArrayList<>();
+        for (IfcEntity element : candidates(selectors)) {
+            if (roofs.containsKey(element.id())) {
+                continue;
+            }
+            Candidate candidate = new Candidate(element);
+            Optional<String> evidence = candidate.evidence(selectors);
+            if (evidence.isPresent() && candidate.evidence(selection.excluded()).isEmpty()) {
+                roofs.put(element.id(), new FoundElement(element, evidence.get()));
+                found.add(element);
+            }
+        }
+        found.forEach(this::addParts);
+    }
+
+    /** Parts of parts too: a roof may be made of roofs that hold the slabs. */
+    private void addParts(IfcEntity roof) {
+        Deque<IfcEntity> wholes = new ArrayDeque<>(List.of(roof));
+        Set<Integer> seen = new TreeSet<>(Set.of(roof.id()));
+        while (!wholes.isEmpty()) {
+            for (IfcEntity part : model.parts(wholes.remove())) {
+                if (!seen.add(part.id())) {
+                    continue;
+                }
+                wholes.add(part);
+                boolean wanted = selection.roofParts().stream().anyMatch(part::isA);
+                if (wanted && new Candidate(part).evidence(selection.excluded()).isEmpty()) {
+                    roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof)));
+                }
+            }
+        }
+    }
+
+    private static String named(IfcEntity roof) {
+        String name = roof.text("Name");
+        return name.isEmpty() ? roof.label() : roof.type() + " \"" + name + "\"";
+    }
+
+    /** Without a shape of its own, its parts speak for it. One without parts stays, to be reported as unread. */
+    private boolean isMereContainer(IfcEntity roof) {
+        return !roof.has("Representation") && !model.parts(roof).isEmpty();
+    }
+
+    private void findSupports() {
+        for (IfcEntity element : candidates(selection.supports())) {
+            if (roofs.containsKey(element.id())) {
+                continue;
+            }
+            Candidate candidate = new Candidate(element);
+            if (candidate.evidence(selection.excluded()).isEmpty()) {
+                candidate
+                        .evidence(selection.supports())
+                        .ifPresent(evidence -> supports.put(element.id(), new FoundElement(element, evidence)));
+            }
+        }
+    }
+
+    private List<IfcEntity> candidates(List<Selector> selectors) {
+        Map<Integer, IfcEntity> candidates = new TreeMap<>();
+        for (Selector selector : selectors) {
+            Set<String> classes = selector.classes().isEmpty() ? Set.of("IfcElement") : selector.classes();
+            for (String className : classes) {
+                model.all(className).forEach(element -> candidates.putIfAbsent(element.id(), element));
+            }
+        }
+        return new ArrayList<>(candidates.values());
+    }
+}
