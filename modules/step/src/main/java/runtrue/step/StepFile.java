@@ -4,19 +4,23 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
+import runtrue.step.internal.IndexedStepFile;
 
 /** An indexed STEP file: start with {@link #open}. Records are decoded only when asked for. Safe for use by many threads. */
 public interface StepFile extends AutoCloseable {
-    /** Maps and indexes a file. */
-    @SuppressWarnings("DoNotCallSuggester")
+    /**
+     * Maps and indexes a file.
+     *
+     * @throws StepException when it cannot be read, is not a STEP file, was cut short, or has text between records that
+     *     would make records be lost
+     */
     static StepFile open(Path path) {
-        throw new UnsupportedOperationException();
+        return IndexedStepFile.open(path);
     }
 
     /** Indexes a file held in memory, for example an entry of an archive. The name is used in messages. */
-    @SuppressWarnings("DoNotCallSuggester")
     static StepFile of(String name, byte[] content) {
-        throw new UnsupportedOperationException();
+        return IndexedStepFile.of(name, content);
     }
 
     String name();
