@@ -10,9 +10,8 @@ public interface ShapeReader {
      *
      * @param origin in metres, world axes; subtracted from every point before any arithmetic that could lose digits
      */
-    @SuppressWarnings("DoNotCallSuggester")
     static ShapeReader of(Tolerances tolerances, Vector3D origin) {
-        throw new UnsupportedOperationException();
+        return new ProductReader(tolerances, origin);
     }
 
     /** The body of a product with its openings subtracted. Never throws for bad model data: that is {@link Shape.Unread}. */

@@ -1,0 +1,95 @@
+package runtrue.shape;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import runtrue.ifc.IfcEntity;
+import runtrue.shape.solid.Drawn;
+
+/**
+ * A representation of a product that may be its body.
+ *
+ * @param label for example {@code Body/SweptSolid: IfcExtrudedAreaSolid}
+ * @param items without lines and texts
+ */
+record Representation(String label, List<IfcEntity> items) {
+    private static final List<String> IDENTIFIERS = List.of("BODY", "FACETATION", "", "SURFACE", "BODY-FALLBACK");
+
+    /** What a nameless representation may be to count as a body. */
+    private static final Set<String> BODY_TYPES = Set.of(
+            "SWEPTSOLID",
+            "ADVANCEDSWEPTSOLID",
+            "BREP",
+            "ADVANCEDBREP",
+            "CSG",
+            "CLIPPING",
+            "TESSELLATION",
+            "SURFACEMODEL",
+            "SOLIDMODEL",
+            "MAPPEDREPRESENTATION",
+            "SURFACE3D",
+            "");
+
+    /** The representations to try, best first: the body, its facets, a nameless one of a body's type, a surface. */
+    static List<Representation> bodies(IfcEntity product) {
+        List<IfcEntity> all = all(product);
+        List<Representation> result = new ArrayList<>();
+        for (String identifier : IDENTIFIERS) {
+            for (IfcEntity representation : all) {
+                if (identifier(representation).equals(identifier)
+                        && (!identifier.isEmpty() || BODY_TYPES.contains(type(representation)))) {
+                    add(representation, result);
+                }
+            }
+        }
+        return result;
+    }
+
+    private static void add(IfcEntity representation, List<Representation> result) {
+        List<IfcEntity> items = representation.refs("Items").stream()
+                .filter(item -> !Drawn.isLineWork(item) && !item.isA("IfcBoundingBox"))
+                .toList();
+        if (!items.isEmpty()) {
+            result.add(new Representation(label(representation, items), items));
+        }
+    }
+
+    /** The reason for a product without any body. */
+    static Shape.Unread none(IfcEntity product) {
+        List<String> others =
+                all(product).stream().map(Representation::shortLabel).distinct().toList();
+        if (others.isEmpty()) {
+            return new Shape.Unread("It has no body representation: it may be a container for its parts.", "");
+        }
+        String label = String.join(", ", others);
+        return new Shape.Unread("It has no body representation, only " + label + "; export it with its body.", label);
+    }
+
+    private static List<IfcEntity> all(IfcEntity product) {
+        return product.optionalRef("Representation")
+                .map(shape -> shape.refs("Representations"))
+                .orElse(List.of());
+    }
+
+    private static String identifier(IfcEntity representation) {
+        return representation.text("RepresentationIdentifier").strip().toUpperCase(Locale.ROOT);
+    }
+
+    private static String type(IfcEntity representation) {
+        return representation.text("RepresentationType").strip().toUpperCase(Locale.ROOT);
+    }
+
+    private static String shortLabel(IfcEntity representation) {
+        return representation.text("RepresentationIdentifier") + "/" + representation.text("RepresentationType");
+    }
+
+    private static String label(IfcEntity representation, List<IfcEntity> items) {
+        Set<String> types = new TreeSet<>();
+        for (IfcEntity item : items) {
+            types.add(item.type());
+        }
+        return shortLabel(representation) + ": " + String.join(", ", types);
+    }
+}

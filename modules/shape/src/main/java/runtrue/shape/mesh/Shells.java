@@ -1,0 +1,108 @@
+package runtrue.shape.mesh;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Consumer;
+import runtrue.shape.Tolerances;
+
+/** Faces as a file gives them made into a mesh: start with {@link #solid}. */
+public final class Shells {
+    /** A face lost to welding is worth a remark from this area on, in square metres: a square centimetre. */
+    private static final double WORTH_A_REMARK = 1e-4;
+
+    private Shells() {}
+
+    /**
+     * Welds points, splits faces that are not plane, joins T-junctions, turns closed shells outward, merges coplanar
+     * neighbours.
+     *
+     * @param xyz three coordinates a point, metres
+     * @param faces per face its loops of point numbers: the outline and holes, in any direction; holes are turned against
+     *     their outline
+     * @param remarks takes sentences on what was changed
+     */
+    public static Mesh solid(double[] xyz, List<int[][]> faces, Tolerances tolerances, Consumer<String> remarks) {
+        int[] first = Welding.firstOf(xyz, tolerances.point());
+        List<int[][]> clean = new ArrayList<>(faces.size());
+        double lost = 0;
+        Planarity planarity = new Planarity(xyz, tolerances);
+        for (int[][] face : faces) {
+            int[][] welded = welded(face, first);
+            if (welded.length == 0) {
+                lost += FacePlane.area(xyz, face);
+            } else {
+                planarity.add(welded, clean);
+            }
+        }
+        if (lost > WORTH_A_REMARK) {
+            remarks.accept(String.format(Locale.ROOT, "Faces without width were left out (%.4f m2 as written)", lost));
+        }
+        planarity.remark(remarks);
+        return finished(xyz, clean.toArray(int[][][]::new), tolerances);
+    }
+
+    /** As {@link #solid}, for faces that are plane, welded and free of repeated corners already. */
+    private static Mesh finished(double[] xyz, int[][][] welded, Tolerances tolerances) {
+        EdgeMap edges = new EdgeMap(welded);
+        int[][][] joined = Junctions.joined(xyz, welded, edges, tolerances.point());
+        if (joined != welded) {
+            edges = new EdgeMap(joined);
+        }
+        int[][][] oriented = Orientation.outward(xyz, joined, edges);
+        edges = new EdgeMap(oriented);
+        boolean closed = edges.closed();
+        int[][][] merged = CoplanarMerge.merged(xyz, oriented, edges, tolerances);
+        return new Mesh(xyz, StraightCorners.removed(xyz, merged, tolerances.point()), closed);
+    }
+
+    private static int[][] welded(int[][] face, int[] first) {
+        List<int[]> loops = new ArrayList<>(face.length);
+        for (int i = 0; i < face.length; i++) {
+            int[] loop = new int[face[i].length];
+            for (int k = 0; k < loop.length; k++) {
+                loop[k] = first[face[i][k]];
+            }
+            int[] cleaned = Loops.cleaned(loop);
+            if (cleaned.length > 2) {
+                loops.add(cleaned);
+            } else if (i == 0) {
+                return new int[0][];
+            }
+        }
+        return loops.toArray(int[][]::new);
+    }
+
+    /** Several meshes as one; no face is changed. */
+    public static Mesh together(List<Mesh> meshes) {
+        if (meshes.size() == 1) {
+            return meshes.get(0);
+        }
+        Points points = new Points();
+        List<int[][]> faces = new ArrayList<>();
+        boolean closed = true;
+        for (Mesh mesh : meshes) {
+            int shift = points.size();
+            double[] xyz = mesh.xyz();
+            for (int i = 0; i < xyz.length; i += 3) {
+                points.add(xyz[i], xyz[i + 1], xyz[i + 2]);
+            }
+            for (int[][] face : mesh.faces()) {
+                faces.add(shifted(face, shift));
+            }
+            closed &= mesh.closed();
+        }
+        return new Mesh(points.toArray(), faces.toArray(int[][][]::new), closed);
+    }
+
+    private static int[][] shifted(int[][] face, int shift) {
+        int[][] result = new int[face.length][];
+        for (int i = 0; i < face.length; i++) {
+            result[i] = new int[face[i].length];
+            for (int k = 0; k < result[i].length; k++) {
+                result[i][k] = face[i][k] + shift;
+            }
+        }
+        return result;
+    }
+}

@@ -1,0 +1,41 @@
+package runtrue.shape.profile;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+
+/**
+ * An area in a plane, in file units.
+ *
+ * @param name the profile's name, or its class without a name
+ * @param outer outline as {@link Ring}, counter-clockwise
+ * @param voids holes, clockwise
+ */
+public record Profile(String name, Ring outer, List<Ring> voids) {
+    public Profile {
+        outer = outer.counterClockwise();
+        voids = voids.stream().map(ring -> ring.counterClockwise().reversed()).toList();
+    }
+
+    /** A rectangle from the origin along positive x and y. */
+    public static Profile rectangle(String name, double xLength, double yLength) {
+        return new Profile(name, Ring.of(new double[] {0, 0, xLength, 0, xLength, yLength, 0, yLength}, 0), List.of());
+    }
+
+    /** A circle about the origin with chords no farther from it than the tolerance. */
+    public static Profile circle(String name, double radius, double chord) {
+        return new Profile(name, Arcs.ellipse(radius, radius, chord), List.of());
+    }
+
+    /** The profile moved within its plane; the transform's third dimension is ignored. */
+    public Profile moved(AffineTransformMatrix3D transform) {
+        return new Profile(
+                name,
+                outer.moved(transform),
+                voids.stream().map(ring -> ring.moved(transform)).toList());
+    }
+
+    /** Net area in square file units. */
+    public double area() {
+        return outer.signedArea() + voids.stream().mapToDouble(Ring::signedArea).sum();
+    }
+}
