@@ -21,7 +21,19 @@ final class Orientation {
     private final List<Shell> shells = new ArrayList<>();
 
     /** One connected shell; the volume has the sign of the file's orientation (of most of its area). */
-    private record Shell(int[] members, boolean closed, double volume, Box box) {}
+    private static final class Shell {
+        final int[] members;
+        final boolean closed;
+        final double volume;
+        final Box box;
+
+        Shell(int[] members, boolean closed, double volume, Box box) {
+            this.members = members;
+            this.closed = closed;
+            this.volume = volume;
+            this.box = box;
+        }
+    }
 
     private Orientation(double[] xyz, int[][][] faces, EdgeMap edges) {
         this.xyz = xyz;
@@ -121,8 +133,9 @@ final class Orientation {
         }
         int depth = 0;
         boolean opposed = false;
-        for (Shell other : shells) {
-            if (other != shell && other.closed && other.box.holds(shell.box) && holds(other, shell)) {
+        for (int i = 0; i < shells.size(); i++) {
+            Shell other = shells.get(i);
+            if (i != s && other.closed && other.box.holds(shell.box) && holds(other, shell)) {
                 depth++;
                 opposed |= other.volume < 0 != shell.volume < 0;
             }

@@ -83,7 +83,17 @@ final class FaceSets {
     }
 
     /** From the file's indices, counted from 1 and perhaps led through PnIndex, to points. */
-    private record Indices(IfcEntity item, double[] through, int points) {
+    private static final class Indices {
+        private final IfcEntity item;
+        private final double[] through;
+        private final int points;
+
+        Indices(IfcEntity item, double[] through, int points) {
+            this.item = item;
+            this.through = through;
+            this.points = points;
+        }
+
         int point(double index) {
             int i = (int) index;
             if (through.length > 0) {
