@@ -58,6 +58,17 @@ class SheetLayoutTest {
     }
 
     @Test
+    void a_hole_that_leaves_metal_beside_it_shortens_no_sheet() {
+        List<Sheet> sheets = SheetLayout.of(
+                polygon("POLYGON((0 0, 2 0, 2 9, 1 8, 0 7, 0 0),(1.6 4, 2 4.5, 1.6 5, 1.6 4))"), 2.0, SetOut.LEFT);
+
+        assertThat(sheets).singleElement().satisfies(s -> {
+            assertThat(s.length()).isEqualTo(9.0);
+            assertThat(s.cut()).isTrue();
+        });
+    }
+
+    @Test
     void a_strip_cut_to_a_taper_is_as_long_as_its_long_side() {
         List<Sheet> sheets = SheetLayout.of(polygon("POLYGON((0 0, 4 0, 4 4, 0 0))"), 1.0, SetOut.LEFT);
 

@@ -31,11 +31,6 @@ public final class Cells {
                     new Ends(at(high, from), at(high, to)));
         }
 
-        /** Longest line along the fall, metres. */
-        public double longest() {
-            return Math.max(high.atFrom() - low.atFrom(), high.atTo() - low.atTo());
-        }
-
         public double area() {
             return u.length() * (high.atFrom() - low.atFrom() + high.atTo() - low.atTo()) / 2;
         }

@@ -113,7 +113,6 @@ public final class SheetLayout {
     private static Sheet sheet(int number, List<Cell> cells, double coverWidth, boolean cut) {
         double from = cells.stream().mapToDouble(c -> c.u().from()).min().orElseThrow();
         double to = cells.stream().mapToDouble(c -> c.u().to()).max().orElseThrow();
-        double length = cells.stream().mapToDouble(Cell::longest).max().orElseThrow();
         double low = low(cells);
         double high = cells.stream()
                 .mapToDouble(c -> Math.max(c.high().atFrom(), c.high().atTo()))
@@ -124,11 +123,28 @@ public final class SheetLayout {
                 number,
                 new Interval(from, to),
                 new Interval(low, high),
-                length,
+                longest(cells),
                 area(cells),
                 to - from < coverWidth - MILLIMETRE,
                 tapered,
                 cut);
+    }
+
+    /** Longest line along the fall from end to end of a piece: a hole that leaves metal beside it shortens no sheet. */
+    private static double longest(List<Cell> cells) {
+        double longest = 0;
+        for (Cell cell : cells) {
+            double atFrom = cell.high().atFrom() - cell.low().atFrom();
+            double atTo = cell.high().atTo() - cell.low().atTo();
+            for (Cell other : cells) {
+                if (other.u().from() == cell.u().from()) {
+                    atFrom = Math.max(atFrom, other.high().atFrom() - cell.low().atFrom());
+                    atTo = Math.max(atTo, other.high().atTo() - cell.low().atTo());
+                }
+            }
+            longest = Math.max(longest, Math.max(atFrom, atTo));
+        }
+        return longest;
     }
 
     private static boolean slanted(Ends ends) {
