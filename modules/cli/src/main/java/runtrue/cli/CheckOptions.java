@@ -1,0 +1,27 @@
+package runtrue.cli;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the command line asks of every drop. Empty means: as the drop's own settings say, else the default.
+ *
+ * @param rules rule set
+ * @param system name of a roof system, or the path of its file
+ * @param settings used instead of the settings file beside a drop's models
+ * @param overrides single settings by key; they win over any settings file
+ * @param home folder of the program, where {@code rules/} lies
+ * @param threads at least 1
+ */
+record CheckOptions(
+        Optional<Path> rules,
+        Optional<String> system,
+        Optional<Path> settings,
+        Map<String, String> overrides,
+        Path home,
+        int threads) {
+    CheckOptions {
+        overrides = Map.copyOf(overrides);
+    }
+}

@@ -1,0 +1,31 @@
+package runtrue.cli;
+
+import java.util.List;
+
+/**
+ * What came out of one drop.
+ *
+ * @param planes number of roof planes
+ * @param area true area of all planes, penetrations off, square metres
+ * @param counts of outcomes, one for every rule on every subject
+ * @param unread elements and files that could not be read
+ * @param files to be written to the drop's output folder
+ */
+record CheckedDrop(int planes, double area, Counts counts, int unread, List<OutputFile> files) {
+    CheckedDrop {
+        files = List.copyOf(files);
+    }
+
+    /** Numbers of outcomes by kind. */
+    record Counts(int conforms, int doesNotConform, int notAssessed, int conceded) {
+        static final Counts NONE = new Counts(0, 0, 0, 0);
+
+        Counts plus(Counts other) {
+            return new Counts(
+                    conforms + other.conforms,
+                    doesNotConform + other.doesNotConform,
+                    notAssessed + other.notAssessed,
+                    conceded + other.conceded);
+        }
+    }
+}

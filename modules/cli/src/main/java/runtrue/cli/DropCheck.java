@@ -1,0 +1,28 @@
+package runtrue.cli;
+
+import runtrue.drop.Drop;
+
+/** Checks drops, one after another, all with the same options. What stands between the command line and the work. */
+@FunctionalInterface
+interface DropCheck {
+    /**
+     * Reads, lays out and judges one drop, and prepares its files. Nothing is written before all of this is done.
+     *
+     * @param progress may be told from any thread
+     * @throws CheckException when the drop cannot be read, or the options turn out to be wrong. Anything else that is
+     *     thrown is taken as a fault of the program.
+     */
+    CheckedDrop check(Drop drop, Progress progress);
+
+    /** Makes the check for one run. */
+    @FunctionalInterface
+    interface Factory {
+        /**
+         * Called once, before the first drop is opened. May compile the rule set beside the reading of the first model
+         * and complain later.
+         *
+         * @throws CheckException when a rule set, system or setting is wrong
+         */
+        DropCheck with(CheckOptions options);
+    }
+}
