@@ -12,7 +12,6 @@ import picocli.CommandLine.Spec;
         name = "runtrue",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {CompletionCommand.class, HelpCommand.class},
         header = "Checks profiled metal roofs in IFC models and takes off what to order for them.",
         synopsisSubcommandLabel = "COMMAND",
         footer = {"", "Try it:  runtrue check sample-models", "More:    runtrue help check"})
@@ -25,6 +24,8 @@ final class RuntrueCommand implements Runnable {
     static CommandLine commandLine(DropCheck.Factory factory) {
         CommandLine line = new CommandLine(new RuntrueCommand());
         line.addSubcommand("check", new CommandLine(new CheckCommand(factory)));
+        line.addSubcommand("completion", new CommandLine(new CompletionCommand()));
+        line.addSubcommand("help", new CommandLine(new HelpCommand()));
         line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
         line.setExpandAtFiles(false); // a file name may start with @
         line.setParameterExceptionHandler((e, args) -> {

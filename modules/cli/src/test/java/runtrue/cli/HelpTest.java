@@ -1,0 +1,78 @@
+package runtrue.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Compares whole screens with text files. {@code -Dupdate.golden} writes them anew; look at the difference. */
+class HelpTest {
+    private static final Path GOLDEN =
+            Path.of(System.getProperty("runtrue.root", "../.."), "modules/cli/src/test/resources/runtrue/cli");
+
+    @ParameterizedTest
+    @CsvSource({"--help, help.txt", "help check, help-check.txt", "help completion, help-completion.txt"})
+    void the_help_is_as_reviewed(String args, String file) throws IOException {
+        CommandRun run = CommandRun.of(new FakeCheck(), (Object[]) args.split(" "));
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.CONFORMING);
+        if (System.getProperty("update.golden") != null) {
+            Files.writeString(GOLDEN.resolve(file), run.out());
+        }
+        assertThat(run.out()).isEqualTo(Files.readString(GOLDEN.resolve(file)));
+    }
+
+    @Test
+    void help_of_a_command_is_the_same_both_ways() {
+        assertThat(CommandRun.of(new FakeCheck(), "check", "--help").out())
+                .isEqualTo(CommandRun.of(new FakeCheck(), "help", "check").out());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"CONFORMING, 0", "FAILED, 1", "USAGE, 2", "NON_CONFORMING, 3", "INCOMPLETE, 4"})
+    void every_exit_code_stands_in_the_help(String name, int code) throws ReflectiveOperationException {
+        assertThat(ExitCode.class.getDeclaredField(name).getInt(null)).isEqualTo(code);
+        assertThat(CommandRun.of(new FakeCheck(), "help", "check").out()).containsPattern("(?m)^  " + code + "   \\S");
+        assertThat(ExitCode.class.getDeclaredFields())
+                .filteredOn(f -> !f.isSynthetic())
+                .hasSize(5);
+    }
+
+    @Test
+    void the_version_comes_from_the_build() {
+        assertThat(CommandRun.of(new FakeCheck(), "--version").out())
+                .matches("Runtrue \\d+\\.\\d+\\.\\d+\\S*\nJava \\S+\n");
+    }
+
+    @Test
+    void no_command_is_bad_usage() {
+        CommandRun run = CommandRun.of(new FakeCheck());
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("No command given.").contains("runtrue --help");
+    }
+
+    @Test
+    void a_mistyped_command_offers_the_near_one() {
+        CommandRun run = CommandRun.of(new FakeCheck(), "chek", "x");
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("Did you mean: runtrue check");
+    }
+
+    @Test
+    void completion_knows_commands_options_and_their_values() {
+        CommandRun run = CommandRun.of(new FakeCheck(), "completion");
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.CONFORMING);
+        assertThat(run.out())
+                .startsWith("#!/usr/bin/env bash")
+                .contains("complete -F _complete_runtrue")
+                .contains("--fail-on")
+                .contains("non-conforming");
+    }
+}
