@@ -1,0 +1,30 @@
+@echo off
+rem Starts Runtrue on Windows. Builds it when there is no build yet; after a change to the sources run mvnw.cmd package.
+rem   JAVA_HOME      which Java to use; otherwise the one on the PATH
+rem   RUNTRUE_OPTS   options for Java, for example -Xmx8g
+setlocal
+set "HOME_DIR=%~dp0"
+if "%HOME_DIR:~-1%"=="\" set "HOME_DIR=%HOME_DIR:~0,-1%"
+set "APP=%HOME_DIR%\modules\cli\target\app"
+set "JAVA=java"
+if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java.exe"
+"%JAVA%" -version >nul 2>&1
+if errorlevel 1 (
+    echo runtrue: No Java found. Runtrue needs a Java Development Kit ^(JDK^) of version 17 or newer. 1>&2
+    exit /b 1
+)
+if exist "%APP%\runtrue.jar" if exist "%APP%\lib" goto start
+echo runtrue: there is no built program yet: building it ^(a minute or two; Maven fetches libraries^) ... 1>&2
+if not exist "%HOME_DIR%\target" mkdir "%HOME_DIR%\target"
+pushd "%HOME_DIR%"
+call "%HOME_DIR%\mvnw.cmd" -B -ntp -pl modules/cli -am package -Dmaven.test.skip=true >"%HOME_DIR%\target\runtrue-build.log" 2>&1
+if errorlevel 1 (
+    popd
+    type "%HOME_DIR%\target\runtrue-build.log" 1>&2
+    echo runtrue: The build failed. The log above is in %HOME_DIR%\target\runtrue-build.log 1>&2
+    exit /b 1
+)
+popd
+:start
+"%JAVA%" %RUNTRUE_OPTS% "-Druntrue.home=%HOME_DIR%" -jar "%APP%\runtrue.jar" %*
+exit /b %errorlevel%
