@@ -1,43 +1,31 @@
 package runtrue.cli;
 
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.HelpCommand;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The command {@code runtrue} itself: names its sub-commands and does nothing else. */
-@Command(
-        name = "runtrue",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        header = "Checks profiled metal roofs in IFC models and takes off what to order for them.",
-        synopsisSubcommandLabel = "COMMAND",
-        footer = {"", "Try it:  runtrue check sample-models", "More:    runtrue help check"})
-final class RuntrueCommand implements Runnable {
-    @Spec
-    @SuppressWarnings("NullAway.Init") // set by picocli
-    private CommandSpec spec;
+final class RuntrueCommand implements Callable<Integer> {
+    private final CommandSpec spec = CommandSyntax.addStandardOptions(CommandSpec.wrapWithoutInspection(this));
+
+    private RuntrueCommand() {
+        spec.name("runtrue");
+        spec.usageMessage().header("Checks profiled metal roofs in IFC models and takes off what to order for them.");
+        spec.usageMessage().synopsisSubcommandLabel("COMMAND");
+        spec.usageMessage().footer("", "Try it:  runtrue check sample-models", "More:    runtrue help check");
+    }
 
     /** The whole command line; the factory makes what checks the drops. */
     static CommandLine commandLine(DropCheck.Factory factory) {
-        CommandLine line = new CommandLine(new RuntrueCommand());
-        line.addSubcommand("check", new CommandLine(new CheckCommand(factory)));
-        line.addSubcommand("completion", new CommandLine(new CompletionCommand()));
-        line.addSubcommand("help", new CommandLine(new HelpCommand()));
-        line.setUsageHelpAutoWidth(false).setUsageHelpWidth(100);
+        CommandSpec root = new RuntrueCommand().spec;
+        root.addSubcommand("check", new CheckCommand(factory).spec());
+        root.addSubcommand("completion", new CompletionCommand().spec());
+        root.addSubcommand("help", new HelpCommand().spec());
+        CommandLine line = new CommandLine(root);
         line.setExpandAtFiles(false); // a file name may start with @
-        line.setParameterExceptionHandler((e, args) -> {
-            e.getCommandLine().getErr().println(e.getMessage());
-            CommandLine.UnmatchedArgumentException.printSuggestions(
-                    e, e.getCommandLine().getErr());
-            e.getCommandLine()
-                    .getErr()
-                    .println("See: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
-            e.getCommandLine().getErr().flush();
-            return ExitCode.USAGE;
-        });
+        line.setParameterExceptionHandler(RuntrueCommand::explain);
         line.setExecutionExceptionHandler((e, command, result) -> {
             FaultReport.print(command.getErr(), String.join(" ", result.originalArgs()), e);
             return ExitCode.FAILED;
@@ -45,8 +33,18 @@ final class RuntrueCommand implements Runnable {
         return line;
     }
 
+    private static int explain(ParameterException e, String[] args) {
+        CommandLine line = e.getCommandLine();
+        PrintWriter err = line.getErr();
+        err.println(e.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+        err.println("See: " + line.getCommandSpec().qualifiedName() + " --help");
+        err.flush();
+        return ExitCode.USAGE;
+    }
+
     @Override
-    public void run() {
+    public Integer call() {
         throw new ParameterException(spec.commandLine(), "No command given.");
     }
 }

@@ -1,0 +1,179 @@
+package runtrue.cli;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.Model.UsageMessageSpec;
+
+/**
+ * Words of {@code runtrue check}: its options and help, and the values given. Built by hand and not from annotations,
+ * whose reading by reflection would take tens of milliseconds at every start.
+ */
+final class CheckSyntax {
+    private static final Map<String, String> EXIT_CODES = CommandSyntax.ordered(
+            "0", "everything was read and judged, and conforms",
+            "1", "the program failed, results could not be written, or no drop could be read",
+            "2", "the command cannot be carried out as given; nothing was checked",
+            "3", "something does not conform",
+            "4", "nothing is known not to conform, but something was not read or not assessed");
+
+    private final PositionalParamSpec paths = PositionalParamSpec.builder()
+            .paramLabel("PATH")
+            .arity("1..*")
+            .type(List.class)
+            .auxiliaryTypes(Path.class)
+            .description("Model files, or folders that hold some.")
+            .build();
+
+    private final OptionSpec rules =
+            option(Path.class, "FILE", "Rule set. Default: the one in rules/ that comes with the program.", "--rules");
+
+    private final OptionSpec system = option(
+            String.class,
+            "NAME|FILE",
+            "Roof system: one of those in rules/, or a file of your own with its maker's values. Default: as the"
+                    + " drop's settings say.",
+            "--system");
+
+    private final OptionSpec settings = option(
+            Path.class,
+            "FILE",
+            "Settings for all drops. Default: runtrue.yaml beside the models, where there is one.",
+            "--settings");
+
+    private final OptionSpec overrides = OptionSpec.builder("--set")
+            .paramLabel("KEY=VALUE")
+            .type(Map.class)
+            .auxiliaryTypes(String.class, String.class)
+            .description("One setting, over those of the settings file. May be given more than once.")
+            .build();
+
+    private final OptionSpec output = option(
+            Path.class, "FOLDER", "Where the results go. Default: output/ beside the program.", "-o", "--output");
+
+    private final OptionSpec failOn = OptionSpec.builder("--fail-on")
+            .paramLabel("OUTCOME")
+            .type(List.class)
+            .auxiliaryTypes(FailOn.class)
+            .converters(new FailOn.Converter())
+            .completionCandidates(new FailOn.Candidates())
+            .splitRegex(",")
+            .description(
+                    "Outcomes that make the exit code 3 or 4: non-conforming, not-assessed, unread (an element or a"
+                            + " file), several with commas, or never. Default: non-conforming,not-assessed,unread.")
+            .build();
+
+    private final OptionSpec threads = option(
+            Integer.class,
+            "N",
+            "Threads to work with. Results are the same with any number. Default: one for each processor.",
+            "--threads");
+
+    private final OptionSpec quiet = OptionSpec.builder("-q", "--quiet")
+            .type(boolean.class)
+            .description("No progress and no notes; only errors and the table.")
+            .build();
+
+    private static OptionSpec option(Class<?> type, String label, String description, String... names) {
+        return OptionSpec.builder(names[0], Arrays.copyOfRange(names, 1, names.length))
+                .type(type)
+                .paramLabel(label)
+                .description(description)
+                .build();
+    }
+
+    CommandSpec addTo(CommandSpec spec) {
+        spec.addPositional(paths);
+        for (OptionSpec option : List.of(rules, system, settings, overrides, output, failOn, threads, quiet)) {
+            spec.addOption(option);
+        }
+        CommandSyntax.addStandardOptions(spec);
+        UsageMessageSpec usage = spec.usageMessage();
+        usage.sortOptions(false);
+        usage.customSynopsis("runtrue check [OPTION]... PATH...");
+        usage.header("Judge every roof plane of one or more model drops and take off quantities.");
+        usage.description(DESCRIPTION);
+        usage.parameterListHeading("What to check:%n");
+        usage.optionListHeading("%nOptions:%n");
+        usage.exitCodeListHeading("%nExit codes:%n");
+        usage.exitCodeList(EXIT_CODES);
+        usage.footer(FOOTER);
+        return spec;
+    }
+
+    List<Path> paths() {
+        return given(paths, List.<Path>of());
+    }
+
+    Optional<Path> rules() {
+        return Optional.ofNullable(rules.getValue());
+    }
+
+    Optional<String> system() {
+        return Optional.ofNullable(system.getValue());
+    }
+
+    Optional<Path> settings() {
+        return Optional.ofNullable(settings.getValue());
+    }
+
+    Map<String, String> overrides() {
+        return given(overrides, Map.<String, String>of());
+    }
+
+    Optional<Path> output() {
+        return Optional.ofNullable(output.getValue());
+    }
+
+    /** Empty when not given. */
+    List<FailOn> failOn() {
+        return given(failOn, List.<FailOn>of());
+    }
+
+    int threads() {
+        return given(threads, Runtime.getRuntime().availableProcessors());
+    }
+
+    boolean quiet() {
+        return given(quiet, false);
+    }
+
+    private static <T> T given(ArgSpec arg, T otherwise) {
+        T value = arg.getValue();
+        return value == null ? otherwise : value;
+    }
+
+    private static final String[] DESCRIPTION = {
+        "",
+        "A drop is a set of model files issued together, in common coordinates; roof and steel usually come as"
+                + " separate files. Give a folder that holds a drop, a folder of such folders (each is checked as a"
+                + " drop of its own), or the files of one drop. .ifc and .ifczip files of IFC2X3, IFC4 and IFC4X3 are"
+                + " read.",
+        "",
+        "For each drop a folder is written: quantities.xlsx (what to order), non-conformances.xlsx (what does not"
+                + " meet the rules, and what could not be judged and why) and result.json (the same for other"
+                + " programs). A short table goes to standard output, everything else to standard error.",
+        ""
+    };
+
+    private static final String[] FOOTER = {
+        "",
+        "Where several apply, the first of 2, 1, 3, 4 is given. --fail-on chooses which of 3 and 4 count.",
+        "",
+        "Examples:",
+        "  runtrue check sample-models",
+        "      a folder of drops; results in output/, one folder for each",
+        "  runtrue check roof.ifc steel.ifc --output checks/2026-03",
+        "      two files as one drop",
+        "  runtrue check drops --system rules/systems/ours.yaml --fail-on non-conforming",
+        "      your own roof system; gaps in the model do not change the exit code",
+        "  runtrue check hall --set rolling.length=60m",
+        "      one setting changed for this run"
+    };
+}
