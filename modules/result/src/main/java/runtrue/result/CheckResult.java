@@ -1,0 +1,62 @@
+package runtrue.result;
+
+import java.util.List;
+
+/**
+ * What one check of one drop found. Coordinates are world metres as the model files state them, not moved; angles are
+ * degrees. Every field that carries a unit has it in its name, so that the JSON keys speak for themselves.
+ *
+ * @param format {@link #FORMAT}
+ * @param toolVersion version of the program that wrote it
+ * @param runStamp time of the run as ISO 8601 with zone; given from outside, so that the same input gives the same result
+ * @param drop name of the drop
+ * @param settings in force, with where each came from
+ * @param tolerances with the reason for each
+ * @param findings all that does not conform, was not assessed or was conceded, in full
+ * @param conforming what conforms, in short
+ * @param unread elements that were chosen but whose shape was not read
+ * @param unplaced elements that were read but gave no plane of their own, for example because they lie under another layer
+ * @param cautions what a reader must know before relying on the result
+ */
+public record CheckResult(
+        String format,
+        String toolVersion,
+        String runStamp,
+        String drop,
+        List<FileInfo> files,
+        RuleSetInfo ruleSet,
+        RoofSystemInfo roofSystem,
+        List<Setting> settings,
+        List<ToleranceInfo> tolerances,
+        Counts counts,
+        List<PlaneResult> planes,
+        List<EdgeResult> edges,
+        List<BodyResult> bodies,
+        List<Finding> findings,
+        List<Conforming> conforming,
+        BillResult bill,
+        List<UnreadElement> unread,
+        List<UnreadElement> unplaced,
+        List<String> cautions) {
+    /** Name and version of the format; the number rises when a reader of the older one would be misled. */
+    public static final String FORMAT = "runtrue-result/1";
+
+    public CheckResult {
+        files = List.copyOf(files);
+        settings = List.copyOf(settings);
+        tolerances = List.copyOf(tolerances);
+        planes = List.copyOf(planes);
+        edges = List.copyOf(edges);
+        bodies = List.copyOf(bodies);
+        findings = List.copyOf(findings);
+        conforming = List.copyOf(conforming);
+        unread = List.copyOf(unread);
+        unplaced = List.copyOf(unplaced);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Findings with one outcome, in the order of {@link #findings}. */
+    public List<Finding> findings(Outcome outcome) {
+        return findings.stream().filter(f -> f.outcome() == outcome).toList();
+    }
+}

@@ -1,0 +1,24 @@
+package runtrue.result;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One straight edge of the roof.
+ *
+ * @param kind for example {@code ridge} or {@code box gutter}
+ * @param planes ids of the one or two planes that share it
+ * @param angleDegrees between the planes' normals; absent for edges of one plane
+ */
+public record EdgeResult(
+        String id,
+        String kind,
+        List<String> planes,
+        Point from,
+        Point to,
+        double lengthMetres,
+        OptionalDouble angleDegrees) {
+    public EdgeResult {
+        planes = List.copyOf(planes);
+    }
+}

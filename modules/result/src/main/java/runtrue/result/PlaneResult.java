@@ -1,0 +1,136 @@
+package runtrue.result;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A roof plane with its sheets and supports. Positions in the plane are u (across the fall, to the right looking up the
+ * fall) and v (up the fall), metres from {@code frame.origin}.
+ *
+ * @param azimuthDegrees downslope direction, clockwise from the model's +Y; absent when level
+ * @param azimuthTrueNorthDegrees the same from true north; absent when level or when the model states no true north
+ * @param areaSquareMetres true area, penetrations off
+ * @param planAreaSquareMetres projected to the ground, penetrations off
+ * @param eaveLevelMetres lowest point, world Z
+ * @param ridgeLevelMetres highest point, world Z
+ * @param longestRunMetres longest sheet; 0 when there is none
+ * @param thicknessMetres of the elements; absent for surfaces
+ * @param gridPlace nearest grid lines to its centre; empty when there is no grid
+ * @param outline outer ring in world coordinates, counter-clockwise seen from above the roof, first point not repeated
+ * @param supports from the eave up; empty when none was found, {@code remarks} says why
+ * @param remarks how sure the plane and its layout are
+ */
+public record PlaneResult(
+        String id,
+        String name,
+        String building,
+        String storey,
+        double pitchDegrees,
+        OptionalDouble azimuthDegrees,
+        OptionalDouble azimuthTrueNorthDegrees,
+        double areaSquareMetres,
+        double grossAreaSquareMetres,
+        double planAreaSquareMetres,
+        double grossPlanAreaSquareMetres,
+        double eaveLevelMetres,
+        double ridgeLevelMetres,
+        double longestRunMetres,
+        OptionalDouble thicknessMetres,
+        String gridPlace,
+        Frame frame,
+        List<Point> outline,
+        List<Penetration> penetrations,
+        List<ElementRef> elements,
+        List<Sheet> sheets,
+        List<SupportLine> supports,
+        List<Span> spans,
+        List<String> remarks) {
+    public PlaneResult {
+        outline = List.copyOf(outline);
+        penetrations = List.copyOf(penetrations);
+        elements = List.copyOf(elements);
+        sheets = List.copyOf(sheets);
+        supports = List.copyOf(supports);
+        spans = List.copyOf(spans);
+        remarks = List.copyOf(remarks);
+    }
+
+    /** The plane's own axes in the world: unit vectors, right-handed; {@code normal} points out of the roof. */
+    public record Frame(Point origin, Direction across, Direction up, Direction normal) {}
+
+    /** A stretch along one of the plane's axes. */
+    public record Range(double fromMetres, double toMetres) {
+        public double lengthMetres() {
+            return toMetres - fromMetres;
+        }
+    }
+
+    /** A hole in the plane; {@code outline} in world coordinates, first point not repeated. */
+    public record Penetration(
+            String id, double widthMetres, double lengthMetres, double areaSquareMetres, List<Point> outline) {
+        public Penetration {
+            outline = List.copyOf(outline);
+        }
+    }
+
+    /**
+     * One sheet.
+     *
+     * @param number strip, from the set-out verge, starting with 1; sheets of one strip share it
+     * @param lengthMetres of its longest line along the fall: what is ordered before allowances
+     * @param areaSquareMetres net area covered
+     */
+    public record Sheet(
+            int number,
+            Range u,
+            Range v,
+            double lengthMetres,
+            double areaSquareMetres,
+            boolean trimmed,
+            boolean tapered,
+            boolean cut) {}
+
+    /**
+     * Supports in one line across bays.
+     *
+     * @param number from the eave, starting with 1
+     * @param vMetres mean position along the fall
+     * @param extents covered stretches of u, joints bridged
+     */
+    public record SupportLine(String id, int number, double vMetres, List<Piece> pieces, List<Range> extents) {
+        public SupportLine {
+            pieces = List.copyOf(pieces);
+            extents = List.copyOf(extents);
+        }
+    }
+
+    /**
+     * One member of a support line.
+     *
+     * @param from lesser end across the fall: centre of the section projected to the plane, in world coordinates
+     * @param contactMetres distance of its contact face from the skin along the normal, negative below
+     * @param flangeMetres width along the fall
+     * @param depthMetres square to the plane
+     * @param thicknessMetres of the section's wall; absent when not known
+     */
+    public record Piece(
+            ElementRef element,
+            Point from,
+            Point to,
+            double contactMetres,
+            double flangeMetres,
+            double depthMetres,
+            OptionalDouble thicknessMetres) {}
+
+    /**
+     * A length of sheet between two supports or past the first or last.
+     *
+     * @param kind {@code end span}, {@code internal span}, {@code eave overhang} or {@code ridge overhang}
+     * @param lengthMetres greatest over its width, along the fall
+     * @param leastMetres least over its width
+     * @param lower id of the support line below, empty for an eave overhang
+     * @param upper id of the support line above, empty for a ridge overhang
+     */
+    public record Span(
+            String kind, double lengthMetres, double leastMetres, Range u, Range v, String lower, String upper) {}
+}

@@ -1,0 +1,44 @@
+package runtrue.result.build;
+
+import java.util.List;
+import runtrue.bill.Bill;
+import runtrue.ifc.GridAxis;
+import runtrue.result.FileInfo;
+import runtrue.result.RuleSetInfo;
+import runtrue.result.Setting;
+import runtrue.result.UnreadElement;
+import runtrue.roof.Roof;
+import runtrue.roof.Zone;
+import runtrue.rules.Judgement;
+import runtrue.rules.RoofSystem;
+
+/**
+ * What one check hands on to its result.
+ *
+ * @param runStamp time of the run as ISO 8601 with zone, taken by the caller
+ * @param zones of all roof bodies
+ * @param axes grid axes of all files, world metres
+ */
+public record CheckInput(
+        String toolVersion,
+        String runStamp,
+        String drop,
+        List<FileInfo> files,
+        RuleSetInfo ruleSet,
+        RoofSystem system,
+        List<Setting> settings,
+        Roof roof,
+        List<Zone> zones,
+        List<Judgement> judgements,
+        Bill bill,
+        List<UnreadElement> unread,
+        List<GridAxis> axes) {
+    public CheckInput {
+        files = List.copyOf(files);
+        settings = List.copyOf(settings);
+        zones = List.copyOf(zones);
+        judgements = List.copyOf(judgements);
+        unread = List.copyOf(unread);
+        axes = List.copyOf(axes);
+    }
+}

@@ -1,0 +1,153 @@
+package runtrue.result.build;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Polygon;
+import runtrue.ifc.Element;
+import runtrue.ifc.GridAxis;
+import runtrue.result.ElementRef;
+import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.Range;
+import runtrue.roof.GridPlace;
+import runtrue.roof.Interval;
+import runtrue.roof.Penetration;
+import runtrue.roof.PlaneFrame;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.Sheet;
+import runtrue.roof.Span;
+import runtrue.roof.SupportEvidence;
+import runtrue.roof.SupportLine;
+import runtrue.roof.SupportPiece;
+
+/** One plane with its layout, from the local frame to the world. */
+record PlaneMapping(World world, List<GridAxis> axes) {
+    PlaneResult map(PlaneLayout layout) {
+        RoofPlane plane = layout.plane();
+        PlaneFrame frame = plane.frame();
+        return new PlaneResult(
+                plane.id(),
+                plane.name(),
+                plane.building(),
+                plane.storey(),
+                Rounded.degrees(plane.pitch()),
+                Rounded.bearing(plane.azimuth()),
+                Rounded.bearing(plane.azimuthTrueNorth()),
+                Rounded.of(plane.area()),
+                Rounded.of(plane.grossArea()),
+                Rounded.of(plane.planArea()),
+                Rounded.of(plane.grossPlanArea()),
+                Rounded.of(plane.eaveLevel()),
+                Rounded.of(plane.ridgeLevel()),
+                Rounded.of(layout.longestRun()),
+                Rounded.of(plane.thickness()),
+                gridPlace(frame, plane.outline()),
+                frame(frame),
+                world.ring(frame, plane.outline().getExteriorRing(), true),
+                plane.penetrations().stream().map(p -> penetration(frame, p)).toList(),
+                plane.elements().stream()
+                        .map(e -> element(e.element(), e.evidence()))
+                        .toList(),
+                layout.sheets().stream().map(PlaneMapping::sheet).toList(),
+                layout.supports().stream().map(s -> line(frame, s)).toList(),
+                layout.spans().stream().map(PlaneMapping::span).toList(),
+                Stream.concat(plane.remarks().stream(), layout.remarks().stream())
+                        .distinct()
+                        .toList());
+    }
+
+    static ElementRef element(Element element, String evidence) {
+        return new ElementRef(
+                element.globalId(),
+                element.name(),
+                element.ifcClass(),
+                element.file(),
+                element.stepId(),
+                element.storey(),
+                evidence);
+    }
+
+    /** The centroid may lie in a hole or beside a bent plane; it still says best where the plane is. */
+    private String gridPlace(PlaneFrame frame, Polygon outline) {
+        Coordinate centre = outline.getCentroid().getCoordinate();
+        return centre == null
+                ? ""
+                : GridPlace.of(axes, frame.at(centre.x, centre.y).add(world.origin()));
+    }
+
+    private PlaneResult.Frame frame(PlaneFrame frame) {
+        return new PlaneResult.Frame(
+                world.point(frame.origin()),
+                World.direction(frame.across()),
+                World.direction(frame.up()),
+                World.direction(frame.normal()));
+    }
+
+    private PlaneResult.Penetration penetration(PlaneFrame frame, Penetration hole) {
+        return new PlaneResult.Penetration(
+                hole.id(),
+                Rounded.of(hole.width()),
+                Rounded.of(hole.length()),
+                Rounded.of(hole.area()),
+                world.ring(frame, hole.outline().getExteriorRing(), true));
+    }
+
+    private static PlaneResult.Sheet sheet(Sheet sheet) {
+        return new PlaneResult.Sheet(
+                sheet.number(),
+                range(sheet.u()),
+                range(sheet.v()),
+                Rounded.of(sheet.length()),
+                Rounded.of(sheet.area()),
+                sheet.trimmed(),
+                sheet.tapered(),
+                sheet.cut());
+    }
+
+    private PlaneResult.SupportLine line(PlaneFrame frame, SupportLine line) {
+        return new PlaneResult.SupportLine(
+                line.id(),
+                line.number(),
+                Rounded.of(line.v()),
+                line.pieces().stream().map(p -> piece(frame, p)).toList(),
+                line.extents().stream().map(PlaneMapping::range).toList());
+    }
+
+    private PlaneResult.Piece piece(PlaneFrame frame, SupportPiece piece) {
+        Vector3D from = frame.at(piece.uFrom(), piece.vFrom());
+        Vector3D to = frame.at(piece.uTo(), piece.vTo());
+        return new PlaneResult.Piece(
+                element(piece.element(), evidence(piece.evidence())),
+                world.point(from),
+                world.point(to),
+                Rounded.of(piece.contact()),
+                Rounded.of(piece.flange()),
+                Rounded.of(piece.depth()),
+                Rounded.of(piece.thickness()));
+    }
+
+    private static String evidence(SupportEvidence evidence) {
+        return switch (evidence) {
+            case TYPED -> "typed as a support in the model";
+            case NAMED -> "recognised by its name";
+            case POSITION -> "recognised by its position alone";
+        };
+    }
+
+    private static PlaneResult.Span span(Span span) {
+        return new PlaneResult.Span(
+                span.kind().label(),
+                Rounded.of(span.length()),
+                Rounded.of(span.least()),
+                range(span.u()),
+                range(span.v()),
+                span.lower(),
+                span.upper());
+    }
+
+    private static Range range(Interval interval) {
+        return new Range(Rounded.of(interval.from()), Rounded.of(interval.to()));
+    }
+}

@@ -1,0 +1,214 @@
+package runtrue.result.build;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import runtrue.bill.Bill;
+import runtrue.bill.BillLine;
+import runtrue.ifc.Element;
+import runtrue.result.BillResult;
+import runtrue.result.BodyResult;
+import runtrue.result.CheckResult;
+import runtrue.result.EdgeResult;
+import runtrue.result.FileInfo;
+import runtrue.result.Measure;
+import runtrue.result.Outcome;
+import runtrue.result.RoofSystemInfo;
+import runtrue.result.UnreadElement;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.Roof;
+import runtrue.roof.RoofBody;
+import runtrue.roof.RoofEdge;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.Zone;
+import runtrue.rules.Judgement;
+import runtrue.rules.RoofSystem;
+
+/**
+ * Makes the result of one check: rounds, turns radians to degrees and SI to the units that people read, and moves every
+ * coordinate back from the drop origin to the world. Keeps the order of what it is given, apart from maps and findings.
+ */
+public final class ResultBuilder {
+    private final CheckInput input;
+    private final World world;
+    private final Map<String, RoofPlane> planes;
+
+    private ResultBuilder(CheckInput input) {
+        this.input = input;
+        world = new World(input.roof().settings().origin());
+        planes = input.roof().planes().stream()
+                .map(PlaneLayout::plane)
+                .collect(Collectors.toMap(RoofPlane::id, Function.identity(), (a, b) -> a));
+    }
+
+    /**
+     * The result of one check.
+     *
+     * @throws IllegalArgumentException for a quantity in a unit that is not known
+     * @throws ArithmeticException for a number that is not finite
+     */
+    public static CheckResult build(CheckInput input) {
+        return new ResultBuilder(input).result();
+    }
+
+    private CheckResult result() {
+        Roof roof = input.roof();
+        PlaneMapping mapping = new PlaneMapping(world, input.axes());
+        FindingMapping findings = new FindingMapping(List.copyOf(planes.values()), input.axes());
+        List<Judgement> judgements = sorted(input.judgements());
+        return new CheckResult(
+                CheckResult.FORMAT,
+                input.toolVersion(),
+                input.runStamp(),
+                input.drop(),
+                input.files(),
+                input.ruleSet(),
+                system(input.system()),
+                input.settings(),
+                ToleranceReasons.of(roof.settings().tolerances()),
+                FindingMapping.counts(input.ruleSet(), judgements),
+                roof.planes().stream().map(mapping::map).toList(),
+                roof.edges().stream().map(this::edge).toList(),
+                roof.bodies().stream().map(this::body).toList(),
+                judgements.stream()
+                        .filter(j -> FindingMapping.outcome(j) != Outcome.CONFORMS)
+                        .map(findings::finding)
+                        .toList(),
+                judgements.stream()
+                        .filter(j -> FindingMapping.outcome(j) == Outcome.CONFORMS)
+                        .map(findings::conforming)
+                        .toList(),
+                bill(input.bill()),
+                input.unread(),
+                roof.unplaced().stream().map(ResultBuilder::unplaced).toList(),
+                cautions());
+    }
+
+    /** What does not conform first, then by weight, rule and id: the order in which a person should read them. */
+    private List<Judgement> sorted(List<Judgement> judgements) {
+        List<String> rules = input.ruleSet().rules().stream().map(r -> r.id()).toList();
+        return judgements.stream()
+                .sorted(Comparator.comparing((Judgement j) -> reading(FindingMapping.outcome(j)))
+                        .thenComparing(Judgement::severity)
+                        .thenComparing(j -> rules.indexOf(j.rule()))
+                        .thenComparing(Judgement::rule)
+                        .thenComparing(Judgement::plane)
+                        .thenComparing(Judgement::id))
+                .toList();
+    }
+
+    private static int reading(Outcome outcome) {
+        return switch (outcome) {
+            case DOES_NOT_CONFORM -> 0;
+            case NOT_ASSESSED -> 1;
+            case CONCEDED -> 2;
+            case CONFORMS -> 3;
+        };
+    }
+
+    private EdgeResult edge(RoofEdge edge) {
+        return new EdgeResult(
+                edge.id(),
+                edge.kind().label(),
+                edge.planes(),
+                world.point(edge.from()),
+                world.point(edge.to()),
+                Rounded.of(edge.length()),
+                Rounded.degrees(edge.angle()));
+    }
+
+    private BodyResult body(RoofBody body) {
+        return new BodyResult(
+                body.id(),
+                body.planes(),
+                Rounded.of(body.width()),
+                Rounded.of(body.length()),
+                Rounded.of(body.eaveLevel()),
+                Rounded.of(body.ridgeLevel()),
+                input.zones().stream()
+                        .filter(z -> z.body().equals(body.id()))
+                        .map(this::zone)
+                        .toList());
+    }
+
+    private BodyResult.Zone zone(Zone zone) {
+        RoofPlane plane = planes.get(zone.plane());
+        return new BodyResult.Zone(
+                zone.plane(),
+                zone.kind().label(),
+                Rounded.of(zone.width()),
+                Rounded.of(zone.area()),
+                Rounded.of(zone.tributary()),
+                plane == null ? List.of() : world.regions(plane.frame(), zone.region()));
+    }
+
+    private static RoofSystemInfo system(RoofSystem system) {
+        return new RoofSystemInfo(
+                system.name(),
+                system.title(),
+                system.source(),
+                system.file(),
+                system.values().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(e -> new RoofSystemInfo.Value(e.getKey(), Measures.of(e.getValue())))
+                        .toList(),
+                system.texts().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(e -> new RoofSystemInfo.Text(e.getKey(), e.getValue()))
+                        .toList());
+    }
+
+    private static BillResult bill(Bill bill) {
+        return new BillResult(
+                bill.lines().stream().map(ResultBuilder::line).toList(),
+                bill.totals().stream().map(ResultBuilder::line).toList(),
+                bill.missing());
+    }
+
+    private static BillResult.Line line(BillLine line) {
+        return new BillResult.Line(
+                line.item(),
+                line.description(),
+                line.plane(),
+                new Measure(Rounded.of(line.quantity()), line.unit()),
+                Rounded.of(line.length()),
+                line.method(),
+                line.from());
+    }
+
+    private static UnreadElement unplaced(Roof.Unplaced unplaced) {
+        Element element = unplaced.element().element();
+        return new UnreadElement(
+                element.globalId(),
+                element.name(),
+                element.ifcClass(),
+                element.file(),
+                element.stepId(),
+                element.storey(),
+                "roof",
+                unplaced.element().body().representation(),
+                unplaced.reason());
+    }
+
+    /** The standing ones, before them what this drop adds. */
+    private List<String> cautions() {
+        List<String> cautions = new ArrayList<>();
+        int unread = input.unread().size();
+        if (unread > 0) {
+            cautions.add(unread + (unread == 1 ? " element was" : " elements were")
+                    + " not read: areas, runs and supports may be incomplete.");
+        }
+        if (input.files().stream().anyMatch(ResultBuilder::unopened)) {
+            cautions.add("At least one file of the drop could not be opened: the result covers the others only.");
+        }
+        cautions.addAll(Cautions.standing());
+        return cautions;
+    }
+
+    private static boolean unopened(FileInfo file) {
+        return file.lengthUnitMetres() == 0;
+    }
+}
