@@ -1,0 +1,153 @@
+package runtrue.result.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.result.CheckResult;
+import runtrue.result.Conforming;
+import runtrue.result.Counts;
+import runtrue.result.Direction;
+import runtrue.result.Finding;
+import runtrue.result.InventedHall;
+import runtrue.result.Measure;
+import runtrue.result.Outcome;
+import runtrue.result.PlaneResult;
+import runtrue.result.Point;
+import runtrue.result.RoofSystemInfo;
+import runtrue.rules.Quantity;
+
+class ResultBuilderTest {
+    private final CheckResult result = ResultBuilder.build(InventedHall.input());
+    private final PlaneResult plane = result.planes().get(0);
+
+    @Test
+    void coordinatesOfThePlaneAreMovedBackToTheWorld() {
+        // Worked by hand: origin (430000, 5300000, 120) + frame (1, 2, 3) + 6 m up the fall (0.8, 0.6) = 4.8 and 3.6 m.
+        assertThat(plane.frame().origin()).isEqualTo(new Point(430_001, 5_300_002, 123));
+        assertThat(plane.outline())
+                .containsExactlyInAnyOrder(
+                        new Point(430_001, 5_300_002, 123),
+                        new Point(430_011, 5_300_002, 123),
+                        new Point(430_011, 5_300_006.8, 126.6),
+                        new Point(430_001, 5_300_006.8, 126.6));
+    }
+
+    @Test
+    void directionsAreNotMoved() {
+        assertThat(plane.frame().up()).isEqualTo(new Direction(0, 0.8, 0.6));
+    }
+
+    @Test
+    void theOutlineRunsCounterClockwiseSeenFromAboveHoweverItWasGiven() {
+        double twiceArea = 0;
+        for (int i = 0; i < plane.outline().size(); i++) {
+            Point a = plane.outline().get(i);
+            Point b = plane.outline().get((i + 1) % plane.outline().size());
+            twiceArea += (a.xMetres() - 430_000) * (b.yMetres() - 5_300_000)
+                    - (b.xMetres() - 430_000) * (a.yMetres() - 5_300_000);
+        }
+        assertThat(twiceArea / 2).isCloseTo(48, within(1e-6));
+    }
+
+    @Test
+    void edgesSupportsAndZonesAreMovedBackToTheWorld() {
+        assertThat(result.edges().get(0).to()).isEqualTo(new Point(430_011, 5_300_002, 123));
+        assertThat(plane.supports().get(0).pieces().get(0).from()).isEqualTo(new Point(430_001, 5_300_002.8, 123.6));
+        assertThat(result.bodies().get(0).zones().get(0).regions().get(0).outline())
+                .contains(new Point(430_003, 5_300_003.6, 124.2));
+    }
+
+    @Test
+    void placesOfFindingsAreInTheWorldAlreadyAndStayThere() {
+        assertThat(result.findings().get(0).place()).contains(new Point(430_001, 5_300_002, 123));
+    }
+
+    @Test
+    void pitchAndBearingsAreDegreesFrom0To360() {
+        // Slope 3 in 4: 36.869898 degrees (the 3-4-5 triangle).
+        assertThat(plane.pitchDegrees()).isEqualTo(36.869898);
+        assertThat(plane.azimuthDegrees()).hasValue(180);
+        assertThat(plane.azimuthTrueNorthDegrees()).hasValue(270);
+    }
+
+    @Test
+    void lengthsAreRoundedToAMicrometreAndHaveNoNegativeZero() {
+        assertThat(plane.sheets().get(0).lengthMetres()).isEqualTo(6.0);
+        assertThat(1 / plane.spans().get(0).v().fromMetres()).isPositive();
+    }
+
+    @Test
+    void smallQuantitiesKeepTheirDigits() {
+        assertThat(result.roofSystem().values())
+                .contains(new RoofSystemInfo.Value("expansion", new Measure(11.7e-6, "1/K")));
+    }
+
+    @Test
+    void findingsComeInTheOrderInWhichToReadThem() {
+        assertThat(result.findings())
+                .extracting(Finding::outcome)
+                .containsExactly(Outcome.DOES_NOT_CONFORM, Outcome.NOT_ASSESSED);
+        assertThat(result.conforming()).extracting(Conforming::id).containsExactly("F-3");
+    }
+
+    @Test
+    void notAssessedIsNeverCountedAsConforming() {
+        assertThat(result.counts().total()).isEqualTo(new Counts.Outcomes(1, 1, 1, 0));
+        assertThat(result.counts().rules()).contains(new Counts.RuleOutcomes("span", new Counts.Outcomes(1, 0, 1, 0)));
+    }
+
+    @Test
+    void aRuleThatMetNoSubjectIsListedWithZeros() {
+        assertThat(result.counts().rules()).contains(new Counts.RuleOutcomes("idle", new Counts.Outcomes(0, 0, 0, 0)));
+    }
+
+    @Test
+    void aFindingWithoutElementsTakesStoreyAndFilesFromItsPlane() {
+        Finding finding = result.findings(Outcome.NOT_ASSESSED).get(0);
+        assertThat(finding.storey()).isEqualTo("Roof");
+        assertThat(finding.files()).containsExactly("architecture.ifc");
+        assertThat(finding.planeName()).isEqualTo("Hall / south plane");
+    }
+
+    @Test
+    void whatGaveNoPlaneIsListed() {
+        assertThat(result.unplaced())
+                .singleElement()
+                .satisfies(u -> assertThat(u.reason()).startsWith("Lies under"));
+    }
+
+    @Test
+    void cautionsBeginWithWhatThisDropLacks() {
+        assertThat(result.cautions().get(0)).startsWith("1 element was not read");
+        assertThat(result.cautions()).anyMatch(c -> c.startsWith("Wind"));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.25, mm, 1250", "0.0349065850398866, deg, 2", "1500, kPa, 1.5", "0.25, %, 25", "3, 1, 3"})
+    void quantitiesAreStatedInTheirOwnUnit(double si, String unit, double value) {
+        assertThat(Measures.of(new Quantity(si, unit))).isEqualTo(new Measure(value, unit));
+    }
+
+    @Test
+    void anUnknownUnitIsRefusedWithThoseThatAreKnown() {
+        assertThatThrownBy(() -> Measures.of(new Quantity(1, "furlong")))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("'furlong'")
+                .hasMessageContaining("kPa");
+    }
+
+    @Test
+    void aNumberThatIsNoneIsRefused() {
+        assertThatThrownBy(() -> Rounded.of(Double.NaN)).isInstanceOf(ArithmeticException.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-90, 270", "-0.0000000001, 0", "360, 0", "359.9999999, 0", "725, 5"})
+    void bearingsAreWrapped(double degrees, double bearing) {
+        assertThat(Rounded.bearing(Math.toRadians(degrees))).isEqualTo(bearing);
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.result.build;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.result.json;
+
+import org.jspecify.annotations.NullMarked;

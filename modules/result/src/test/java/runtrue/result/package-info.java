@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.result;
+
+import org.jspecify.annotations.NullMarked;
