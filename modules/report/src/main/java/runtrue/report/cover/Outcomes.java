@@ -1,0 +1,39 @@
+package runtrue.report.cover;
+
+import java.util.function.Function;
+import runtrue.report.sheet.Cell;
+import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Look;
+import runtrue.result.Outcome;
+
+/** Outcomes by sign, word and tint, so that none depends on colour alone. */
+public final class Outcomes {
+    private Outcomes() {}
+
+    public static String words(Outcome outcome) {
+        return switch (outcome) {
+            case CONFORMS -> "✓ conforms";
+            case DOES_NOT_CONFORM -> "✗ does not conform";
+            case NOT_ASSESSED -> "? not assessed";
+            case CONCEDED -> "△ conceded";
+        };
+    }
+
+    public static Look look(Outcome outcome) {
+        return switch (outcome) {
+            case CONFORMS -> Look.CONFORMS;
+            case DOES_NOT_CONFORM -> Look.DOES_NOT_CONFORM;
+            case NOT_ASSESSED -> Look.NOT_ASSESSED;
+            case CONCEDED -> Look.CONCEDED;
+        };
+    }
+
+    /** A column that states one outcome a row. */
+    public static <T> Column<T> column(Function<T, Outcome> outcome) {
+        return new Column<>("Outcome", "", 20, row -> cell(outcome.apply(row)));
+    }
+
+    static Cell cell(Outcome outcome) {
+        return Cell.of(words(outcome), look(outcome));
+    }
+}

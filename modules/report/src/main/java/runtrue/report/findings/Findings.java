@@ -1,0 +1,22 @@
+package runtrue.report.findings;
+
+import java.util.List;
+import runtrue.report.cover.Cover;
+import runtrue.report.cover.NotRead;
+import runtrue.report.sheet.Page;
+import runtrue.result.CheckResult;
+
+/** The sheets of {@code non-conformances.xlsx} in their order. */
+public final class Findings {
+    private Findings() {}
+
+    public static List<Page> pages(CheckResult result) {
+        return List.of(
+                Cover.page(result, "Roof non-conformances"),
+                NonConformancesSheet.page(result),
+                NotAssessedSheet.page(result),
+                ConformingSheet.page(result),
+                RulesSheet.page(result),
+                NotRead.notRead(result));
+    }
+}

@@ -1,0 +1,34 @@
+package runtrue.report.quantities;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import runtrue.report.cover.Columns;
+import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Page;
+import runtrue.report.sheet.Table;
+import runtrue.result.CheckResult;
+import runtrue.result.EdgeResult;
+
+/** One row an edge: what flashings are ordered from. */
+final class EdgesSheet {
+    private EdgesSheet() {}
+
+    static Page page(CheckResult result) {
+        return new Table<>("Edges", 1, columns(new PlaneNames(result)), result.edges(), "No edge was found.").page();
+    }
+
+    private static List<Column<EdgeResult>> columns(PlaneNames names) {
+        Stream<Column<EdgeResult>> identity = Stream.of(
+                Column.text("Kind", 16, EdgeResult::kind),
+                Column.metres("Length", EdgeResult::lengthMetres),
+                Column.wrapped("Planes", 34, e -> names.of(e.planes())),
+                Column.<EdgeResult>degrees("Angle between normals", EdgeResult::angleDegrees)
+                        .wide(14),
+                Column.text("Id", 24, EdgeResult::id));
+        Stream<Column<EdgeResult>> ends = Stream.concat(
+                Columns.<EdgeResult>place("From ", e -> Optional.of(e.from())).stream(),
+                Columns.<EdgeResult>place("To ", e -> Optional.of(e.to())).stream());
+        return Stream.concat(identity, ends).toList();
+    }
+}

@@ -1,0 +1,61 @@
+package runtrue.report.quantities;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Page;
+import runtrue.report.sheet.Table;
+import runtrue.result.CheckResult;
+import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.Span;
+
+/** One row a plane. */
+final class PlanesSheet {
+    private PlanesSheet() {}
+
+    static Page page(CheckResult result) {
+        return new Table<>("Planes", 1, columns(), result.planes(), "No roof plane was found.").page();
+    }
+
+    private static List<Column<PlaneResult>> columns() {
+        return List.of(
+                Column.wrapped("Plane", 30, PlaneResult::name),
+                Column.text("Id", 18, PlaneResult::id),
+                Column.wrapped("Building", 16, PlaneResult::building),
+                Column.wrapped("Storey", 16, PlaneResult::storey),
+                Column.wrapped("Grid", 22, PlaneResult::gridPlace),
+                Column.degrees("Pitch", p -> OptionalDouble.of(p.pitchDegrees())),
+                Column.<PlaneResult>degrees("Fall towards, from model +Y", PlaneResult::azimuthDegrees)
+                        .wide(17),
+                Column.<PlaneResult>degrees("Fall towards, from true north", PlaneResult::azimuthTrueNorthDegrees)
+                        .wide(17),
+                Column.squareMetres("Area", PlaneResult::areaSquareMetres),
+                Column.<PlaneResult>squareMetres("Area with openings", PlaneResult::grossAreaSquareMetres)
+                        .wide(15),
+                Column.squareMetres("Plan area", PlaneResult::planAreaSquareMetres),
+                Column.metres("Lowest level", PlaneResult::eaveLevelMetres),
+                Column.metres("Highest level", PlaneResult::ridgeLevelMetres),
+                Column.metres("Longest run", PlaneResult::longestRunMetres),
+                Column.millimetres("Thickness", PlaneResult::thicknessMetres),
+                Column.count("Sheets", p -> p.sheets().size()),
+                Column.count("Support lines", p -> p.supports().size()),
+                length("Longest end span", "end span"),
+                length("Longest internal span", "internal span"),
+                length("Longest eave overhang", "eave overhang"),
+                length("Longest ridge overhang", "ridge overhang"),
+                Column.count("Openings", p -> p.penetrations().size()),
+                Column.count("Elements", p -> p.elements().size()),
+                Column.wrapped("Remarks", 50, p -> String.join("\n", p.remarks())));
+    }
+
+    private static Column<PlaneResult> length(String header, String kind) {
+        return Column.<PlaneResult>millimetres(header, p -> longest(p, kind)).wide(13);
+    }
+
+    private static OptionalDouble longest(PlaneResult plane, String kind) {
+        return plane.spans().stream()
+                .filter(s -> s.kind().equals(kind))
+                .mapToDouble(Span::lengthMetres)
+                .max();
+    }
+}

@@ -1,0 +1,84 @@
+package runtrue.report.quantities;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Page;
+import runtrue.report.sheet.Table;
+import runtrue.result.CheckResult;
+import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.Sheet;
+
+/** Sheets of one plane and length together, as they are ordered: to the millimetre, trimmed ones apart. */
+final class SheetGroupsSheet {
+    private SheetGroupsSheet() {}
+
+    static Page page(CheckResult result) {
+        List<Group> groups =
+                result.planes().stream().flatMap(p -> groups(p).stream()).toList();
+        return new Table<>("Sheets", 2, columns(), groups, "No sheet was laid out.").page();
+    }
+
+    private static List<Column<Group>> columns() {
+        return List.of(
+                Column.wrapped("Plane", 30, Group::plane),
+                Column.text("Width", 12, g -> g.key().trimmed() ? "trimmed" : "full"),
+                Column.metres("Length", g -> g.key().millimetres() / 1000.0),
+                Column.count("Count", g -> g.sheets().size()),
+                Column.<Group>metres("Total length", Group::totalLength).wide(14),
+                Column.squareMetres("Net area", g -> sum(g.sheets(), Sheet::areaSquareMetres)),
+                Column.count("Tapered end", g -> count(g.sheets(), Sheet::tapered)),
+                Column.count("Cut by opening", g -> count(g.sheets(), Sheet::cut)),
+                Column.wrapped("Strips", 44, g -> strips(g.sheets())));
+    }
+
+    /** Full sheets first, long before short. */
+    private static List<Group> groups(PlaneResult plane) {
+        Map<Key, List<Sheet>> byLength = new TreeMap<>(Comparator.comparing(Key::trimmed)
+                .thenComparing(Comparator.comparing(Key::millimetres).reversed()));
+        byLength.putAll(plane.sheets().stream()
+                .collect(Collectors.groupingBy(s -> new Key(s.trimmed(), Math.round(s.lengthMetres() * 1000)))));
+        return byLength.entrySet().stream()
+                .map(e -> new Group(plane.name(), e.getKey(), e.getValue()))
+                .toList();
+    }
+
+    /** For example {@code 1–4, 7}. */
+    static String strips(List<Sheet> sheets) {
+        List<Integer> numbers =
+                sheets.stream().map(Sheet::number).distinct().sorted().toList();
+        List<String> runs = new ArrayList<>();
+        int start = 0;
+        for (int i = 1; i <= numbers.size(); i++) {
+            if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
+                int first = numbers.get(start);
+                int last = numbers.get(i - 1);
+                runs.add(first == last ? "" + first : first + "–" + last);
+                start = i;
+            }
+        }
+        return String.join(", ", runs);
+    }
+
+    private static double sum(List<Sheet> sheets, ToDoubleFunction<Sheet> value) {
+        return sheets.stream().mapToDouble(value).sum();
+    }
+
+    private static double count(List<Sheet> sheets, Predicate<Sheet> which) {
+        return sheets.stream().filter(which).count();
+    }
+
+    private record Key(boolean trimmed, long millimetres) {}
+
+    private record Group(String plane, Key key, List<Sheet> sheets) {
+        double totalLength() {
+            return key.millimetres() * sheets.size() / 1000.0;
+        }
+    }
+}

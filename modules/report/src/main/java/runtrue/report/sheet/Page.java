@@ -1,0 +1,27 @@
+package runtrue.report.sheet;
+
+import java.util.List;
+
+/**
+ * One sheet of a workbook.
+ *
+ * @param name at most 31 characters, none of {@code []:*?/\}
+ * @param widths of the columns in characters
+ * @param heads rows at the top that stay in view and are repeated on each printed page; 0 for none
+ * @param frozenColumns columns at the left that stay in view
+ * @param filtered whether the last head row carries filters
+ * @param count number of lines
+ * @param lines all rows, heads included; gone through more than once and made anew each time, so that many rows need no room
+ */
+public record Page(
+        String name,
+        List<Integer> widths,
+        int heads,
+        int frozenColumns,
+        boolean filtered,
+        int count,
+        Iterable<Line> lines) {
+    public Page {
+        widths = List.copyOf(widths);
+    }
+}

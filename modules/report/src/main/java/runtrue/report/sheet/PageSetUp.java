@@ -1,0 +1,82 @@
+package runtrue.report.sheet;
+
+import java.util.List;
+import org.apache.poi.ss.usermodel.Footer;
+import org.apache.poi.ss.usermodel.Header;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.ss.util.CellRangeAddress;
+
+/** Everything of a sheet but its rows: widths, frozen headings, filters, print set-up. */
+final class PageSetUp {
+    private static final int WIDTH_UNITS_PER_CHARACTER = 256;
+
+    /** The file format allows 255 characters for a header or footer with its codes; three parts share them. */
+    private static final int LONGEST_PART = 70;
+
+    private PageSetUp() {}
+
+    static void apply(Page page, Sheet sheet, BookInfo info) {
+        List<Integer> widths = page.widths();
+        for (int i = 0; i < widths.size(); i++) {
+            sheet.setColumnWidth(i, widths.get(i) * WIDTH_UNITS_PER_CHARACTER);
+        }
+        sheet.setDisplayGridlines(page.heads() > 0);
+        heads(page, sheet);
+        merge(page, sheet);
+        print(sheet);
+        headerAndFooter(page, sheet, info);
+    }
+
+    private static void heads(Page page, Sheet sheet) {
+        if (page.heads() == 0) {
+            return;
+        }
+        sheet.createFreezePane(page.frozenColumns(), page.heads());
+        sheet.setRepeatingRows(new CellRangeAddress(0, page.heads() - 1, -1, -1));
+        if (page.filtered()) {
+            sheet.setAutoFilter(new CellRangeAddress(
+                    page.heads() - 1, page.count() - 1, 0, page.widths().size() - 1));
+        }
+    }
+
+    private static void merge(Page page, Sheet sheet) {
+        int last = page.widths().size() - 1;
+        int row = 0;
+        for (Line line : page.lines()) {
+            int first = line.cells().size() - 1;
+            if (line.merged() && first < last) {
+                sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+            }
+            row++;
+        }
+    }
+
+    private static void print(Sheet sheet) {
+        PrintSetup print = sheet.getPrintSetup();
+        print.setPaperSize(PrintSetup.A4_PAPERSIZE);
+        print.setLandscape(true);
+        sheet.setFitToPage(true);
+        print.setFitWidth((short) 1);
+        print.setFitHeight((short) 0);
+        sheet.setHorizontallyCenter(true);
+    }
+
+    private static void headerAndFooter(Page page, Sheet sheet, BookInfo info) {
+        Header header = sheet.getHeader();
+        header.setLeft(part(info.drop()));
+        header.setCenter(part(info.title() + " – " + page.name()));
+        header.setRight(part(info.ruleSet()));
+        Footer footer = sheet.getFooter();
+        footer.setLeft(part(info.program()));
+        footer.setCenter(part(info.stamp()));
+        footer.setRight("Page &P of &N");
+    }
+
+    /** An ampersand starts a code there, two stand for one. */
+    private static String part(String text) {
+        String clean = CellText.clean(text).replace('\n', ' ');
+        String brief = clean.length() > LONGEST_PART ? clean.substring(0, LONGEST_PART - 1) + "…" : clean;
+        return brief.replace("&", "&&");
+    }
+}

@@ -1,0 +1,38 @@
+package runtrue.report.sheet;
+
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+
+/** Writes the rows of a page. Texts become string cells whatever they look like; nothing ever becomes a formula. */
+final class RowWriter {
+    private RowWriter() {}
+
+    static void write(Page page, Sheet sheet, Styles styles) {
+        int number = 0;
+        for (Line line : page.lines()) {
+            Row row = sheet.createRow(number++);
+            if (line.height() > 0) {
+                row.setHeightInPoints(line.height());
+            }
+            for (int column = 0; column < line.cells().size(); column++) {
+                write(line.cells().get(column), row.createCell(column), styles);
+            }
+        }
+    }
+
+    private static CellStyle style(Cell cell, Styles styles) {
+        return cell instanceof Cell.Text text && CellText.looksLive(text.text())
+                ? styles.quoted(cell.look())
+                : styles.of(cell.look());
+    }
+
+    private static void write(Cell cell, org.apache.poi.ss.usermodel.Cell target, Styles styles) {
+        target.setCellStyle(style(cell, styles));
+        if (cell instanceof Cell.Text text) {
+            target.setCellValue(CellText.clean(text.text()));
+        } else if (cell instanceof Cell.Figure figure) {
+            target.setCellValue(figure.value());
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package runtrue.report.sheet;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The styles of one workbook, all made at once because they are written before the rows. One accent colour; outcomes have a tint besides their word. */
+final class Styles {
+    private static final String ACCENT = "1F4E5F";
+    private static final String RULE = "C9D3D7";
+
+    private final XSSFWorkbook book;
+    private final Map<Look, XSSFCellStyle> plain = new EnumMap<>(Look.class);
+    private final Map<Look, XSSFCellStyle> quoted = new EnumMap<>(Look.class);
+
+    Styles(XSSFWorkbook book) {
+        this.book = book;
+        XSSFFont standard = book.getFontAt(0);
+        standard.setFontName("Arial");
+        standard.setFontHeightInPoints((short) 10);
+        for (Look look : Look.values()) {
+            plain.put(look, make(look));
+            if (!look.isNumber()) {
+                XSSFCellStyle style = make(look);
+                style.setQuotePrefixed(true);
+                quoted.put(look, style);
+            }
+        }
+    }
+
+    XSSFCellStyle of(Look look) {
+        return Objects.requireNonNull(plain.get(look));
+    }
+
+    /** The same look for a text that must not come alive when it is typed again. */
+    XSSFCellStyle quoted(Look look) {
+        return Objects.requireNonNull(quoted.get(look));
+    }
+
+    private XSSFCellStyle make(Look look) {
+        XSSFCellStyle style = book.createCellStyle();
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+        if (look.isNumber()) {
+            style.setDataFormat(book.createDataFormat().getFormat(look.numberFormat()));
+        }
+        switch (look) {
+            case TITLE -> style.setFont(font(18, true, ACCENT));
+            case SECTION -> section(style);
+            case HEADER -> header(style);
+            case LABEL -> style.setFont(font(10, true, ACCENT));
+            case WARNING -> warning(style);
+            case CONFORMS -> outcome(style, "E3F1E5", "1B5E20");
+            case DOES_NOT_CONFORM -> outcome(style, "F9DEDC", "8C1D18");
+            case NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00");
+            case CONCEDED -> outcome(style, "E4E2F3", "3B3478");
+            case WRAPPED -> style.setWrapText(true);
+            default -> {}
+        }
+        return style;
+    }
+
+    private void section(XSSFCellStyle style) {
+        style.setFont(font(12, true, ACCENT));
+        style.setVerticalAlignment(VerticalAlignment.BOTTOM);
+        style.setBorderBottom(BorderStyle.MEDIUM);
+        style.setBottomBorderColor(color(ACCENT));
+    }
+
+    private void header(XSSFCellStyle style) {
+        fill(style, ACCENT);
+        style.setFont(font(10, true, "FFFFFF"));
+        style.setWrapText(true);
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setVerticalAlignment(VerticalAlignment.CENTER);
+        style.setBorderRight(BorderStyle.THIN);
+        style.setRightBorderColor(color(RULE));
+    }
+
+    private void warning(XSSFCellStyle style) {
+        fill(style, "FFF1CC");
+        style.setFont(font(10, true, "6B4E00"));
+        style.setWrapText(true);
+    }
+
+    private void outcome(XSSFCellStyle style, String fill, String text) {
+        fill(style, fill);
+        style.setFont(font(10, true, text));
+    }
+
+    private static void fill(XSSFCellStyle style, String rgb) {
+        style.setFillForegroundColor(color(rgb));
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+
+    private XSSFFont font(int points, boolean bold, String rgb) {
+        XSSFFont font = book.createFont();
+        font.setFontName("Arial");
+        font.setFontHeightInPoints((short) points);
+        font.setBold(bold);
+        font.setColor(color(rgb));
+        return font;
+    }
+
+    private static XSSFColor color(String rgb) {
+        int value = Integer.parseInt(rgb, 16);
+        return new XSSFColor(new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
+    }
+}

@@ -1,0 +1,398 @@
+package runtrue.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
+import runtrue.result.BillResult;
+import runtrue.result.BodyResult;
+import runtrue.result.CheckResult;
+import runtrue.result.Conforming;
+import runtrue.result.Counts;
+import runtrue.result.Direction;
+import runtrue.result.EdgeResult;
+import runtrue.result.ElementRef;
+import runtrue.result.FileInfo;
+import runtrue.result.Finding;
+import runtrue.result.Measure;
+import runtrue.result.Outcome;
+import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.Range;
+import runtrue.result.Point;
+import runtrue.result.RoofSystemInfo;
+import runtrue.result.RuleSetInfo;
+import runtrue.result.Setting;
+import runtrue.result.Severity;
+import runtrue.result.ToleranceInfo;
+import runtrue.result.UnreadElement;
+
+/**
+ * An invented drop: a hall with two planes of 12.5 m by 8 m and a lean-to whose name tries to be a formula. Figures are made
+ * up; they need not add up to a building.
+ */
+final class MillLane {
+    static final String FORMULA = "=HYPERLINK(\"http://example.invalid\",\"Lean-to\")";
+
+    private static final ElementRef SLAB = element("0Qm5X1aVr5cwTq8dYzN3aB", "Roof slab 01", "IfcSlab", 412);
+    private static final ElementRef LEAN_TO = element("1Lm5X1aVr5cwTq8dYzN3aC", FORMULA, "IfcSlab", 655);
+    private static final ElementRef PURLIN = new ElementRef(
+            "2Pm5X1aVr5cwTq8dYzN3aD",
+            "Purlin Z200 axis 4",
+            "IfcMember",
+            "mill-lane-structure.ifc",
+            98,
+            "Level 1",
+            "typed as a support in the model");
+
+    private MillLane() {}
+
+    static CheckResult result() {
+        return new CheckResult(
+                CheckResult.FORMAT,
+                "0.1.0",
+                "2026-03-02T08:00:00+01:00",
+                "Mill Lane & Sons, drop 3",
+                files(),
+                ruleSet(),
+                system(),
+                settings(),
+                tolerances(),
+                counts(),
+                planes(),
+                edges(),
+                List.of(new BodyResult("B-01", List.of("P-3f2a", "P-77b0"), 15.76, 12.5, 124.0, 125.386, List.of())),
+                findings(),
+                List.of(new Conforming(
+                        "F-c001",
+                        "least-pitch",
+                        "pitch of the plane",
+                        "P-3f2a",
+                        "Hall / south plane",
+                        Optional.of(new Measure(10, "deg")),
+                        Optional.of(new Measure(2, "deg")),
+                        Optional.of(new Measure(8, "deg")),
+                        "at least")),
+                bill(),
+                unread(),
+                List.of(new UnreadElement(
+                        "4Um5X1aVr5cwTq8dYzN3aF",
+                        "Insulation 120",
+                        "IfcCovering",
+                        "mill-lane-architecture.ifc",
+                        731,
+                        "Roof",
+                        "roof",
+                        "Body/SweptSolid: IfcExtrudedAreaSolid",
+                        "Lies under Roof slab 01: its area is counted there once.")),
+                List.of(
+                        "1 element was not read: areas, runs and supports may be incomplete.",
+                        "Wind: the zones and fixing densities here are a check of the model against the stated rule set."
+                                + " They do not replace the design of a licensed engineer. Local codes and licensed"
+                                + " practice come first.",
+                        "Work at height: collective protection, access and rescue must be planned before anyone goes on"
+                                + " the roof."));
+    }
+
+    private static List<FileInfo> files() {
+        return List.of(
+                new FileInfo(
+                        "mill-lane-architecture.ifc",
+                        48_123_456,
+                        "0123456789abcdef".repeat(4),
+                        "IFC4",
+                        "Invented Modeller 12 (build 4711)",
+                        0.001,
+                        "2026-02-27T16:20:11",
+                        812_345,
+                        3,
+                        0,
+                        1,
+                        List.of("States no true north: directions are given from the model's +Y only.")),
+                new FileInfo(
+                        "mill-lane-structure.ifc",
+                        9_876_543,
+                        "fedcba9876543210".repeat(4),
+                        "IFC2X3",
+                        "",
+                        0.3048,
+                        "2026-02-26T09:05:00",
+                        151_020,
+                        0,
+                        24,
+                        0,
+                        List.of()));
+    }
+
+    private static RuleSetInfo ruleSet() {
+        return new RuleSetInfo(
+                "Demo rules for concealed-fixed sheeting",
+                "1.2",
+                "rules/demo.yml",
+                "00ff".repeat(16),
+                List.of(
+                        new RuleSetInfo.Rule("least-pitch", "Pitch is enough to drain", Severity.CRITICAL),
+                        new RuleSetInfo.Rule("end-span", "End span is within the sheet's reach", Severity.MAJOR),
+                        new RuleSetInfo.Rule("fixing-density", "Edge zones are fixed densely enough", Severity.MAJOR),
+                        new RuleSetInfo.Rule("unlapped-length", "Sheets run in one length", Severity.MAJOR)));
+    }
+
+    private static RoofSystemInfo system() {
+        return new RoofSystemInfo(
+                "demo-pan-500",
+                "Demo wide pan 500",
+                "invented for the demo",
+                "rules/systems/demo-pan-500.yml",
+                List.of(
+                        new RoofSystemInfo.Value("cover_width", new Measure(500, "mm")),
+                        new RoofSystemInfo.Value("mass", new Measure(6.2, "kg/m2")),
+                        new RoofSystemInfo.Value("thermal_expansion", new Measure(0.000012, "1/K"))),
+                List.of(new RoofSystemInfo.Text("material", "coated steel")));
+    }
+
+    private static List<Setting> settings() {
+        return List.of(
+                new Setting("roof system", "demo-pan-500", Setting.Origin.DEFAULT, ""),
+                new Setting("design uplift in the corner zone", "1.8 kPa", Setting.Origin.FILE, "runtrue.yml"),
+                new Setting("threads", "2", Setting.Origin.COMMAND_LINE, ""));
+    }
+
+    private static List<ToleranceInfo> tolerances() {
+        return List.of(
+                new ToleranceInfo(
+                        "same point",
+                        new Measure(0.01, "mm"),
+                        "Authoring programs write millimetres with up to three decimals."),
+                new ToleranceInfo(
+                        "parallel planes",
+                        new Measure(0.2, "deg"),
+                        "About a tenth of the least pitch that is sheeted."));
+    }
+
+    private static Counts counts() {
+        return new Counts(
+                new Counts.Outcomes(1, 2, 1, 1),
+                List.of(
+                        new Counts.RuleOutcomes("least-pitch", new Counts.Outcomes(1, 1, 0, 0)),
+                        new Counts.RuleOutcomes("end-span", new Counts.Outcomes(0, 1, 0, 1)),
+                        new Counts.RuleOutcomes("fixing-density", new Counts.Outcomes(0, 0, 1, 0)),
+                        new Counts.RuleOutcomes("unlapped-length", new Counts.Outcomes(0, 0, 0, 0))));
+    }
+
+    private static List<PlaneResult> planes() {
+        return List.of(
+                plane("P-3f2a", "Hall / south plane", 10, 180, SLAB, sheets(25, 8.0, 0.5)),
+                plane("P-77b0", "Hall / north plane", 10, 0, SLAB, sheets(25, 8.0, 0.3)),
+                plane("P-a1c4", FORMULA, 1.5, 90, LEAN_TO, List.of()));
+    }
+
+    private static PlaneResult plane(
+            String id, String name, double pitch, double azimuth, ElementRef element, List<PlaneResult.Sheet> sheets) {
+        boolean supported = !sheets.isEmpty();
+        return new PlaneResult(
+                id,
+                name,
+                "Hall",
+                "Level 1",
+                pitch,
+                OptionalDouble.of(azimuth),
+                OptionalDouble.empty(),
+                100,
+                100.72,
+                98.481,
+                99.19,
+                124.0,
+                125.386,
+                supported ? 8 : 0,
+                OptionalDouble.of(0.2),
+                "between A and C, 1 and 4",
+                new PlaneResult.Frame(
+                        new Point(430_000, 5_300_000, 124),
+                        new Direction(1, 0, 0),
+                        new Direction(0, 0.984808, 0.173648),
+                        new Direction(0, -0.173648, 0.984808)),
+                List.of(),
+                List.of(new PlaneResult.Penetration("H-1", 0.6, 1.2, 0.72, List.of())),
+                List.of(element),
+                sheets,
+                supported ? supports(id) : List.of(),
+                supported ? spans(id) : List.of(),
+                supported ? List.of() : List.of("No support was found within 0.45 m below the skin."));
+    }
+
+    private static List<PlaneResult.Sheet> sheets(int count, double length, double lastWidth) {
+        List<PlaneResult.Sheet> sheets = new ArrayList<>();
+        IntStream.rangeClosed(1, count).forEach(n -> {
+            double width = n == count ? lastWidth : 0.5;
+            double from = (n - 1) * 0.5;
+            double own = n == 7 ? length - 1.2 : length;
+            sheets.add(new PlaneResult.Sheet(
+                    n, new Range(from, from + width), new Range(0, own), own, width * own, width < 0.5, false, n == 7));
+        });
+        return sheets;
+    }
+
+    private static List<PlaneResult.SupportLine> supports(String plane) {
+        return IntStream.rangeClosed(1, 5)
+                .mapToObj(n -> new PlaneResult.SupportLine(
+                        plane + "/L" + n,
+                        n,
+                        0.2 + (n - 1) * 1.9,
+                        List.of(new PlaneResult.Piece(
+                                PURLIN,
+                                new Point(430_000, 5_300_000.2 + n, 124),
+                                new Point(430_012.5, 5_300_000.2 + n, 124),
+                                -0.15,
+                                0.065,
+                                0.2,
+                                OptionalDouble.of(0.002))),
+                        List.of(new Range(0, 12.5))))
+                .toList();
+    }
+
+    private static List<PlaneResult.Span> spans(String plane) {
+        Range width = new Range(0, 12.5);
+        return List.of(
+                new PlaneResult.Span("eave overhang", 0.2, 0.2, width, new Range(0, 0.2), "", plane + "/L1"),
+                new PlaneResult.Span("end span", 1.9, 1.9, width, new Range(0.2, 2.1), plane + "/L1", plane + "/L2"),
+                new PlaneResult.Span(
+                        "internal span", 1.9, 1.88, width, new Range(2.1, 4), plane + "/L2", plane + "/L3"));
+    }
+
+    private static List<EdgeResult> edges() {
+        Point a = new Point(430_000, 5_300_000, 124);
+        Point b = new Point(430_012.5, 5_300_000, 124);
+        return List.of(
+                new EdgeResult("E-01", "eave", List.of("P-3f2a"), a, b, 12.5, OptionalDouble.empty()),
+                new EdgeResult("E-02", "ridge", List.of("P-3f2a", "P-77b0"), a, b, 12.5, OptionalDouble.of(20)));
+    }
+
+    private static List<Finding> findings() {
+        return List.of(
+                finding(
+                        "F-19ab03",
+                        0,
+                        Outcome.DOES_NOT_CONFORM,
+                        "P-a1c4",
+                        "pitch of the plane",
+                        LEAN_TO,
+                        new Measure(1.5, "deg"),
+                        new Measure(2, "deg"),
+                        new Measure(-0.5, "deg"),
+                        "The pitch is 1.5°, at least 2° is needed: 0.5° too flat.",
+                        "Raise the head by 39 mm over 4.5 m, or choose a system for lower pitch."),
+                finding(
+                        "F-22c9d1",
+                        1,
+                        Outcome.DOES_NOT_CONFORM,
+                        "P-3f2a",
+                        "end span between lines 1 and 2",
+                        PURLIN,
+                        new Measure(1900, "mm"),
+                        new Measure(1800, "mm"),
+                        new Measure(-100, "mm"),
+                        "The end span is 1900 mm, at most 1800 mm is allowed: 100 mm too long.",
+                        "Move line 2 down by 100 mm, or add a support."),
+                finding("F-5e0077", 2, Outcome.NOT_ASSESSED, "P-3f2a", "corner zone", SLAB, null, null, null, "", ""),
+                finding(
+                        "F-7b1290",
+                        1,
+                        Outcome.CONCEDED,
+                        "P-77b0",
+                        "end span between lines 1 and 2",
+                        PURLIN,
+                        new Measure(1900, "mm"),
+                        new Measure(1800, "mm"),
+                        new Measure(-100, "mm"),
+                        "The end span is 1900 mm, at most 1800 mm is allowed: 100 mm too long.",
+                        ""));
+    }
+
+    private static Finding finding(
+            String id,
+            int rule,
+            Outcome outcome,
+            String plane,
+            String subject,
+            ElementRef element,
+            @Nullable Measure measured,
+            @Nullable Measure limit,
+            @Nullable Measure margin,
+            String message,
+            String cure) {
+        RuleSetInfo.Rule of = ruleSet().rules().get(rule);
+        return new Finding(
+                id,
+                of.id(),
+                of.title(),
+                of.severity(),
+                outcome,
+                subject,
+                plane,
+                plane.equals("P-a1c4") ? FORMULA : "Hall / plane " + plane,
+                "Level 1",
+                List.of(element.file()),
+                List.of(element),
+                "between A and B, 3 and 4",
+                Optional.of(new Point(430_006.25, 5_300_001.034, 124.18)),
+                Optional.ofNullable(measured),
+                Optional.ofNullable(limit),
+                Optional.ofNullable(margin),
+                rule == 0 ? "at least" : "at most",
+                "Roof system demo-pan-500 (invented for the demo)",
+                message,
+                cure,
+                switch (outcome) {
+                    case NOT_ASSESSED ->
+                        "The settings state no design uplift for the edge zone. State it and run again.";
+                    case CONCEDED -> "A. Miller, 2026-02-28: load test of the sheet at 1.9 m is on file.";
+                    default -> "";
+                },
+                List.of("end_span = 1900 mm (derived from lines 1 and 2)", "cover_width = 500 mm (roof system)"));
+    }
+
+    private static BillResult bill() {
+        return new BillResult(
+                List.of(
+                        line("sheet", "Sheets 500, full width", "P-3f2a", 25, "pcs", 8),
+                        line("clip", "Clips, one per support under each rib", "P-3f2a", 130, "pcs", 0),
+                        line("insulation", "Insulation", "P-3f2a", 100, "m2", 0)),
+                List.of(
+                        line("sheet", "Sheets 500, full width", "", 49, "pcs", 8),
+                        line("insulation", "Insulation", "", 200, "m2", 0),
+                        line("ridge", "Ridge", "", 12.5, "m", 0),
+                        line("mass", "Mass of sheets", "", 1240.5, "kg", 0)),
+                List.of("Clips of the lean-to: no support was found."));
+    }
+
+    private static BillResult.Line line(
+            String item, String description, String plane, double quantity, String unit, double length) {
+        return new BillResult.Line(
+                item,
+                description,
+                plane,
+                new Measure(quantity, unit),
+                length,
+                "Counted per plane from the layout, before allowances.",
+                plane.isEmpty() ? List.of("P-3f2a", "P-77b0") : List.of(plane));
+    }
+
+    private static List<UnreadElement> unread() {
+        return List.of(new UnreadElement(
+                "3Um5X1aVr5cwTq8dYzN3aE",
+                "Rooflight dome",
+                "IfcRoof",
+                "mill-lane-architecture.ifc",
+                702,
+                "Roof",
+                "roof",
+                "Body/AdvancedBrep: IfcAdvancedBrep",
+                "Curved faces are not read. Export the element as facets."));
+    }
+
+    private static ElementRef element(String globalId, String name, String ifcClass, int id) {
+        return new ElementRef(
+                globalId, name, ifcClass, "mill-lane-architecture.ifc", id, "Level 1", "predefined type ROOF");
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.sheet;
+
+import org.jspecify.annotations.NullMarked;
