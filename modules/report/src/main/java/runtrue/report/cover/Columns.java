@@ -24,12 +24,14 @@ public final class Columns {
 
     private static <T> Column<T> coordinate(
             String header, Function<T, Optional<Point>> place, Function<Point, Double> part) {
-        return new Column<>(header, "m", 14, row -> Cell.of(place.apply(row).map(part), Look.METRES));
+        return new Column<>(
+                header, "m", 14, true, row -> Cell.of(place.apply(row).map(part), Look.METRES));
     }
 
     /** The number of a measure whose unit stands in a column of its own. */
     public static <T> Column<T> measure(String header, Function<T, Optional<Measure>> measure) {
-        return new Column<>(header, "", 12, row -> Cell.of(measure.apply(row).map(Measure::value), Look.MEASURE));
+        return new Column<>(
+                header, "", 12, true, row -> Cell.of(measure.apply(row).map(Measure::value), Look.MEASURE));
     }
 
     public static <T> Column<T> unit(Function<T, Optional<Measure>> measure) {

@@ -16,7 +16,7 @@ import runtrue.result.ToleranceInfo;
 
 /** The first sheet of each workbook: what was checked, by what, with which values, and what came out. */
 public final class Cover {
-    private static final List<Integer> WIDTHS = List.of(30, 26, 12, 14, 30, 22, 38);
+    private static final List<Integer> WIDTHS = List.of(30, 15, 26, 17, 32, 22, 38);
 
     private final CheckResult result;
     private final CoverLines lines = new CoverLines(WIDTHS);
@@ -72,8 +72,8 @@ public final class Cover {
         lines.section("Files");
         lines.heads(
                 "File",
-                "Time stamp in the file",
                 "Size (bytes)",
+                "Time stamp in the file",
                 "Schema, unit",
                 "Authoring program, as stated",
                 "Elements",
@@ -85,8 +85,8 @@ public final class Cover {
         lines.row(
                 List.of(
                         Cell.of(file.name(), Look.WRAPPED),
-                        Cell.of(file.timeStamp(), Look.WRAPPED),
                         Cell.of((double) file.sizeBytes(), Look.COUNT),
+                        Cell.of(file.timeStamp(), Look.TEXT),
                         Cell.of(schemaAndUnit(file), Look.WRAPPED),
                         Cell.of(file.authoringProgram(), Look.WRAPPED),
                         Cell.of(elements(file), Look.WRAPPED),
@@ -147,10 +147,10 @@ public final class Cover {
 
     private void settings() {
         lines.section("Settings in force");
-        lines.heads("Setting", "Value", "From", "File");
+        lines.heads("Setting", "From", "Value", "File");
         for (Setting setting : result.settings()) {
             lines.row(
-                    Stream.of(setting.name(), setting.value(), setting.origin().label(), setting.file())
+                    Stream.of(setting.name(), setting.origin().label(), setting.value(), setting.file())
                             .map(t -> Cell.of(t, Look.WRAPPED))
                             .toList(),
                     true);

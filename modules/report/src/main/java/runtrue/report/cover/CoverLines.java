@@ -7,10 +7,10 @@ import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Line;
 import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
+import runtrue.report.sheet.TextHeight;
 
 /** Gathers the lines of a cover: headings, pairs, small tables, sentences. */
 final class CoverLines {
-    private static final float POINTS_PER_LINE = 13.5f;
     private static final float TITLE_HEIGHT = 28;
     private static final float SECTION_HEIGHT = 24;
 
@@ -39,11 +39,11 @@ final class CoverLines {
     }
 
     void pair(String label, Cell value, String text) {
-        lines.add(new Line(List.of(Cell.of(label, Look.LABEL), value), height(text, widthFrom(1)), true));
+        lines.add(new Line(List.of(Cell.of(label, Look.LABEL), value), TextHeight.points(text, widthFrom(1)), true));
     }
 
     void sentence(String text, Look look) {
-        lines.add(new Line(List.of(Cell.of(text, look)), height(text, widthFrom(0)), true));
+        lines.add(new Line(List.of(Cell.of(text, look)), TextHeight.points(text, widthFrom(0)), true));
     }
 
     void heads(String... names) {
@@ -56,7 +56,7 @@ final class CoverLines {
         for (int i = 0; i < cells.size(); i++) {
             boolean reaches = lastReachesOn && i == cells.size() - 1;
             if (cells.get(i) instanceof Cell.Text text) {
-                height = Math.max(height, height(text.text(), reaches ? widthFrom(i) : widths.get(i)));
+                height = Math.max(height, TextHeight.points(text.text(), reaches ? widthFrom(i) : widths.get(i)));
             }
         }
         lines.add(new Line(cells, height, lastReachesOn));
@@ -69,13 +69,5 @@ final class CoverLines {
 
     private int widthFrom(int column) {
         return widths.stream().skip(column).mapToInt(Integer::intValue).sum();
-    }
-
-    /** Merged cells are not fitted to their text by spreadsheet programs; a tenth of each line is lost to whole words. */
-    private static float height(String text, int width) {
-        long rows = text.lines()
-                .mapToLong(l -> (long) Math.max(1, Math.ceil(l.length() / (width * 0.9))))
-                .sum();
-        return Math.max(1, rows) * POINTS_PER_LINE;
     }
 }

@@ -84,7 +84,7 @@ public final class NotRead {
                                 Column.wrapped("GlobalId", 26, Gap::globalIds),
                                 Column.text("Class", 16, Gap::ifcClass),
                                 Column.wrapped("File", 28, Gap::file),
-                                new Column<>("Number in the file", "", 11, g -> number(g.stepId())),
+                                new Column<>("Number in the file", "", 11, false, g -> number(g.stepId())),
                                 Column.wrapped("Storey", 16, Gap::storey),
                                 Column.wrapped("Representation", 26, Gap::representation),
                                 Column.wrapped("Why, and what to do", 60, Gap::reason)),

@@ -31,19 +31,19 @@ final class NonConformancesSheet {
 
     private static List<Column<Finding>> columns() {
         Stream<Column<Finding>> verdict = Stream.of(
-                Column.text("Id", 16, Finding::id),
-                Column.wrapped("Rule", 26, Finding::title),
+                Column.text("Id", 14, Finding::id),
+                Column.wrapped("Rule", 24, Finding::title),
                 Outcomes.column(Finding::outcome),
                 Column.text("Severity", 11, f -> f.severity().label()),
                 Column.wrapped("Subject", 28, Finding::subject),
-                Column.wrapped("What is found", 46, Finding::message),
+                Column.wrapped("What is found", 42, Finding::message),
                 Columns.measure("Measured", Finding::measured),
                 Column.text("Must be", 10, Finding::comparison),
                 Columns.measure("Limit", Finding::limit),
                 Columns.measure("Margin", Finding::margin),
                 Columns.unit(Finding::measured),
-                Column.wrapped("Source of the limit", 34, Finding::limitSource),
-                Column.wrapped("What would cure it", 44, Finding::cure),
+                Column.wrapped("Source of the limit", 30, Finding::limitSource),
+                Column.wrapped("What would cure it", 40, Finding::cure),
                 Column.wrapped("Conceded by, and why", 26, Finding::reason));
         Stream<Column<Finding>> where = Stream.concat(
                 Stream.of(
@@ -55,8 +55,8 @@ final class NonConformancesSheet {
                         Column.wrapped("Nearest grid lines", 24, Finding::gridPlace)),
                 Columns.place("", Finding::place).stream());
         Stream<Column<Finding>> ground = Stream.of(
-                Column.text("Rule id", 22, Finding::rule),
-                Column.wrapped("Rests on", 60, f -> String.join("\n", f.facts())));
+                Column.wrapped("Rests on", 50, f -> String.join("\n", f.facts())),
+                Column.text("Rule id", 22, Finding::rule));
         return Stream.of(verdict, where, ground).flatMap(s -> s).toList();
     }
 }

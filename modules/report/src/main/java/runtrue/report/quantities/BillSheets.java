@@ -35,9 +35,9 @@ final class BillSheets {
         return List.of(
                 Column.text("Item", 18, Line::item),
                 Column.wrapped("Description", 40, Line::description),
-                new Column<>("Quantity", "", 14, BillSheets::quantity),
+                new Column<>("Quantity", "", 14, true, BillSheets::quantity),
                 Column.text("Unit", 8, l -> Units.symbol(l.quantity().unit())),
-                new Column<>("Length of each piece", "m", 14, BillSheets::length),
+                new Column<>("Length of each piece", "m", 14, true, BillSheets::length),
                 Column.wrapped("How worked out", 60, Line::method));
     }
 

@@ -19,16 +19,16 @@ final class PlanesSheet {
 
     private static List<Column<PlaneResult>> columns() {
         return List.of(
-                Column.wrapped("Plane", 30, PlaneResult::name),
-                Column.text("Id", 18, PlaneResult::id),
-                Column.wrapped("Building", 16, PlaneResult::building),
-                Column.wrapped("Storey", 16, PlaneResult::storey),
-                Column.wrapped("Grid", 22, PlaneResult::gridPlace),
+                Column.wrapped("Plane", 26, PlaneResult::name),
+                Column.text("Id", 13, PlaneResult::id),
+                Column.wrapped("Building", 13, PlaneResult::building),
+                Column.wrapped("Storey", 13, PlaneResult::storey),
+                Column.wrapped("Grid", 20, PlaneResult::gridPlace),
                 Column.degrees("Pitch", p -> OptionalDouble.of(p.pitchDegrees())),
                 Column.<PlaneResult>degrees("Fall towards, from model +Y", PlaneResult::azimuthDegrees)
-                        .wide(17),
+                        .wide(14),
                 Column.<PlaneResult>degrees("Fall towards, from true north", PlaneResult::azimuthTrueNorthDegrees)
-                        .wide(17),
+                        .wide(14),
                 Column.squareMetres("Area", PlaneResult::areaSquareMetres),
                 Column.<PlaneResult>squareMetres("Area with openings", PlaneResult::grossAreaSquareMetres)
                         .wide(15),
@@ -45,7 +45,7 @@ final class PlanesSheet {
                 length("Longest ridge overhang", "ridge overhang"),
                 Column.count("Openings", p -> p.penetrations().size()),
                 Column.count("Elements", p -> p.elements().size()),
-                Column.wrapped("Remarks", 50, p -> String.join("\n", p.remarks())));
+                Column.wrapped("Remarks", 44, p -> String.join("\n", p.remarks())));
     }
 
     private static Column<PlaneResult> length(String header, String kind) {

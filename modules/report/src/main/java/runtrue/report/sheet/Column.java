@@ -9,41 +9,42 @@ import java.util.function.ToDoubleFunction;
  *
  * @param unit symbol for the heading; empty for none
  * @param width in characters
+ * @param number whether its cells are numbers
  * @param cell the row's cell
  */
-public record Column<T>(String header, String unit, int width, Function<T, Cell> cell) {
+public record Column<T>(String header, String unit, int width, boolean number, Function<T, Cell> cell) {
     public static <T> Column<T> text(String header, int width, Function<T, String> text) {
-        return new Column<>(header, "", width, row -> Cell.of(text.apply(row), Look.TEXT));
+        return new Column<>(header, "", width, false, row -> Cell.of(text.apply(row), Look.TEXT));
     }
 
     /** For sentences. */
     public static <T> Column<T> wrapped(String header, int width, Function<T, String> text) {
-        return new Column<>(header, "", width, row -> Cell.of(text.apply(row), Look.WRAPPED));
+        return new Column<>(header, "", width, false, row -> Cell.of(text.apply(row), Look.WRAPPED));
     }
 
     public static <T> Column<T> count(String header, ToDoubleFunction<T> value) {
-        return new Column<>(header, "", 11, row -> Cell.of(value.applyAsDouble(row), Look.COUNT));
+        return new Column<>(header, "", 11, true, row -> Cell.of(value.applyAsDouble(row), Look.COUNT));
     }
 
     public static <T> Column<T> metres(String header, ToDoubleFunction<T> value) {
-        return new Column<>(header, "m", 13, row -> Cell.of(value.applyAsDouble(row), Look.METRES));
+        return new Column<>(header, "m", 13, true, row -> Cell.of(value.applyAsDouble(row), Look.METRES));
     }
 
     public static <T> Column<T> squareMetres(String header, ToDoubleFunction<T> value) {
-        return new Column<>(header, "m²", 12, row -> Cell.of(value.applyAsDouble(row), Look.SQUARE_METRES));
+        return new Column<>(header, "m²", 12, true, row -> Cell.of(value.applyAsDouble(row), Look.SQUARE_METRES));
     }
 
     public static <T> Column<T> degrees(String header, Function<T, OptionalDouble> value) {
-        return new Column<>(header, "°", 11, row -> Cell.of(value.apply(row), Look.DEGREES));
+        return new Column<>(header, "°", 11, true, row -> Cell.of(value.apply(row), Look.DEGREES));
     }
 
     /** From metres to millimetres. */
     public static <T> Column<T> millimetres(String header, Function<T, OptionalDouble> metres) {
-        return new Column<>(header, "mm", 11, row -> Cell.of(thousandfold(metres.apply(row)), Look.MILLIMETRES));
+        return new Column<>(header, "mm", 11, true, row -> Cell.of(thousandfold(metres.apply(row)), Look.MILLIMETRES));
     }
 
     public Column<T> wide(int characters) {
-        return new Column<>(header, unit, characters, cell);
+        return new Column<>(header, unit, characters, number, cell);
     }
 
     String heading() {

@@ -5,21 +5,23 @@ public enum Look {
     TEXT,
     /** Sentences: wrapped. */
     WRAPPED,
-    COUNT("#,##0"),
+    COUNT("#,##0_)"),
     /** Lengths in metres. */
-    METRES("#,##0.000"),
-    MILLIMETRES("#,##0.0"),
-    SQUARE_METRES("#,##0.00"),
-    DEGREES("0.00"),
+    METRES("#,##0.000_)"),
+    MILLIMETRES("#,##0.0_)"),
+    SQUARE_METRES("#,##0.00_)"),
+    DEGREES("0.00_)"),
     /** Quantities in any unit. */
-    DECIMAL("#,##0.00"),
+    DECIMAL("#,##0.00_)"),
     /** Measured values in any unit, with as many decimals as they need, up to six. */
-    MEASURE("#,##0.######"),
+    MEASURE("#,##0.######_)"),
     TITLE,
     /** Heading of a part of a page. */
     SECTION,
-    /** Column heading of a table. */
+    /** Column heading over texts. */
     HEADER,
+    /** Column heading over numbers, at the right as they are. */
+    NUMBER_HEADER,
     /** Name beside a value. */
     LABEL,
     /** A sentence that must not be overlooked. */
@@ -39,7 +41,10 @@ public enum Look {
         this.numberFormat = numberFormat;
     }
 
-    /** Format code as ISO/IEC 29500-1, 18.8.31 defines them; {@code @} for text. */
+    /**
+     * Format code as ISO/IEC 29500-1, 18.8.31 defines them; {@code @} for text. The {@code _)} at the end leaves the width of a
+     * bracket between a number and the text in the next column.
+     */
     String numberFormat() {
         return numberFormat;
     }

@@ -14,6 +14,9 @@ final class PageSetUp {
     /** The file format allows 255 characters for a header or footer with its codes; three parts share them. */
     private static final int LONGEST_PART = 70;
 
+    /** What fits across A4 landscape at about two thirds of the size on the screen. */
+    private static final int CHARACTERS_ACROSS = 190;
+
     private PageSetUp() {}
 
     static void apply(Page page, Sheet sheet, BookInfo info) {
@@ -22,9 +25,10 @@ final class PageSetUp {
             sheet.setColumnWidth(i, widths.get(i) * WIDTH_UNITS_PER_CHARACTER);
         }
         sheet.setDisplayGridlines(page.heads() > 0);
+        sheet.setPrintGridlines(page.heads() > 0);
         heads(page, sheet);
         merge(page, sheet);
-        print(sheet);
+        print(page, sheet);
         headerAndFooter(page, sheet, info);
     }
 
@@ -52,12 +56,18 @@ final class PageSetUp {
         }
     }
 
-    private static void print(Sheet sheet) {
+    /** Wide tables go over several pages side by side, each with the frozen columns, so that they stay readable. */
+    private static void print(Page page, Sheet sheet) {
         PrintSetup print = sheet.getPrintSetup();
         print.setPaperSize(PrintSetup.A4_PAPERSIZE);
         print.setLandscape(true);
         sheet.setFitToPage(true);
-        print.setFitWidth((short) 1);
+        int width = page.widths().stream().mapToInt(Integer::intValue).sum();
+        int pages = (width + CHARACTERS_ACROSS - 1) / CHARACTERS_ACROSS;
+        print.setFitWidth((short) pages);
+        if (pages > 1 && page.frozenColumns() > 0) {
+            sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, page.frozenColumns() - 1));
+        }
         print.setFitHeight((short) 0);
         sheet.setHorizontallyCenter(true);
     }

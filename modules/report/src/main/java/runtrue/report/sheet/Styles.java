@@ -54,7 +54,8 @@ final class Styles {
         switch (look) {
             case TITLE -> style.setFont(font(18, true, ACCENT));
             case SECTION -> section(style);
-            case HEADER -> header(style);
+            case HEADER -> header(style, HorizontalAlignment.LEFT);
+            case NUMBER_HEADER -> header(style, HorizontalAlignment.RIGHT);
             case LABEL -> style.setFont(font(10, true, ACCENT));
             case WARNING -> warning(style);
             case CONFORMS -> outcome(style, "E3F1E5", "1B5E20");
@@ -62,6 +63,7 @@ final class Styles {
             case NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00");
             case CONCEDED -> outcome(style, "E4E2F3", "3B3478");
             case WRAPPED -> style.setWrapText(true);
+
             default -> {}
         }
         return style;
@@ -74,11 +76,11 @@ final class Styles {
         style.setBottomBorderColor(color(ACCENT));
     }
 
-    private void header(XSSFCellStyle style) {
+    private void header(XSSFCellStyle style, HorizontalAlignment alignment) {
         fill(style, ACCENT);
         style.setFont(font(10, true, "FFFFFF"));
         style.setWrapText(true);
-        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setAlignment(alignment);
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setBorderRight(BorderStyle.THIN);
         style.setRightBorderColor(color(RULE));

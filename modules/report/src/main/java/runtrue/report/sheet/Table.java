@@ -10,7 +10,10 @@ import java.util.stream.Stream;
  * @param none sentence for the case that there are no rows: an empty table could as well be a fault
  */
 public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, List<T> rows, String none) {
-    private static final float TWO_LINES = 30;
+    private static final float MARGIN = 4;
+
+    /** Characters that the filter's button covers. */
+    private static final int ROOM_FOR_FILTER = 2;
 
     public Table {
         columns = List.copyOf(columns);
@@ -29,15 +32,33 @@ public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, 
     }
 
     private Line heads() {
-        return new Line(
-                columns.stream().map(c -> Cell.of(c.heading(), Look.HEADER)).toList(), TWO_LINES, false);
+        double height = columns.stream()
+                .mapToDouble(c -> TextHeight.points(c.heading(), c.width() - ROOM_FOR_FILTER))
+                .max()
+                .orElse(0);
+        return new Line(columns.stream().map(Table::head).toList(), (float) height + MARGIN, false);
+    }
+
+    private static Cell head(Column<?> column) {
+        return Cell.of(column.heading(), column.number() ? Look.NUMBER_HEADER : Look.HEADER);
     }
 
     private Stream<Line> body() {
         return rows.isEmpty()
                 ? Stream.of(new Line(List.of(Cell.of(none, Look.TEXT)), 0, true))
-                : rows.stream()
-                        .map(row -> Line.of(
-                                columns.stream().map(c -> c.cell().apply(row)).toList()));
+                : rows.stream().map(this::line);
+    }
+
+    /** Rows with wrapped texts get their height here: not every spreadsheet program fits them when it opens a file. */
+    private Line line(T row) {
+        List<Cell> cells = columns.stream().map(c -> c.cell().apply(row)).toList();
+        float height = 0;
+        for (int i = 0; i < cells.size(); i++) {
+            if (cells.get(i) instanceof Cell.Text text && text.look() == Look.WRAPPED) {
+                height = Math.max(
+                        height, TextHeight.points(text.text(), columns.get(i).width()));
+            }
+        }
+        return new Line(cells, height, false);
     }
 }
