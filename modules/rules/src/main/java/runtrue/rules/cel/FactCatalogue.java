@@ -1,0 +1,167 @@
+package runtrue.rules.cel;
+
+import static runtrue.rules.units.Dimension.ANGLE;
+import static runtrue.rules.units.Dimension.AREA;
+import static runtrue.rules.units.Dimension.FORCE;
+import static runtrue.rules.units.Dimension.LENGTH;
+import static runtrue.rules.units.Dimension.MASS;
+import static runtrue.rules.units.Dimension.NONE;
+import static runtrue.rules.units.Dimension.PRESSURE;
+import static runtrue.rules.units.Dimension.TEMPERATURE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import runtrue.rules.units.Dimension;
+
+/** All facts, in one list: what rules are checked against and what the judge must offer. */
+public final class FactCatalogue {
+    private final Map<String, FactSpec> facts = new LinkedHashMap<>();
+
+    private FactCatalogue() {}
+
+    /** The facts of this version. */
+    public static FactCatalogue standard() {
+        FactCatalogue catalogue = new FactCatalogue();
+        catalogue.drop();
+        catalogue.building();
+        catalogue.plane();
+        catalogue.partsOfPlane();
+        catalogue.element();
+        catalogue.system();
+        catalogue.settings();
+        return catalogue;
+    }
+
+    public List<FactSpec> all() {
+        return List.copyOf(facts.values());
+    }
+
+    /** The facts that a rule for this kind of subject may use. */
+    public List<FactSpec> offeredTo(SubjectKind kind) {
+        return facts.values().stream().filter(f -> kind.offers(f.group())).toList();
+    }
+
+    /** Names after {@code group.} with what they are, in order. */
+    public Map<String, FactSpec> group(String group) {
+        Map<String, FactSpec> found = new LinkedHashMap<>();
+        for (FactSpec fact : new ArrayList<>(facts.values())) {
+            if (fact.group().equals(group)) {
+                found.put(fact.name().substring(group.length() + 1), fact);
+            }
+        }
+        return found;
+    }
+
+    private void drop() {
+        text("drop.name", "name of the drop");
+        number("drop.files", NONE, "model files in the drop");
+        number("drop.planes", NONE, "roof planes found");
+        number("drop.roof_area", AREA, "true area of all planes, penetrations off");
+        number("drop.unread_roofs", NONE, "roof elements whose shape could not be read");
+        number("drop.unread_supports", NONE, "members whose shape could not be read");
+        truth("drop.has_true_north", "whether the model states true north");
+        truth("drop.has_grid", "whether the model has a grid");
+    }
+
+    private void building() {
+        number("building.plan_width", LENGTH, "short side of the least rectangle around the roof in plan");
+        number("building.plan_length", LENGTH, "long side of it");
+        number("building.plan_area", AREA, "area of the roof in plan");
+        number("building.eave_level", LENGTH, "lowest level of the roof");
+        number("building.ridge_level", LENGTH, "highest level of the roof");
+        number("building.height", LENGTH, "height above ground that the settings state");
+    }
+
+    private void plane() {
+        text("plane.name", "name for people");
+        text("plane.id", "stable id");
+        number("plane.pitch", ANGLE, "angle to the horizontal");
+        number("plane.azimuth", ANGLE, "downslope direction, clockwise from the model's north axis");
+        number("plane.area", AREA, "true area, penetrations off");
+        number("plane.plan_area", AREA, "area in plan, penetrations off");
+        number("plane.longest_run", LENGTH, "longest sheet");
+        number("plane.width_across", LENGTH, "extent across the fall");
+        number("plane.eave_level", LENGTH, "lowest level");
+        number("plane.ridge_level", LENGTH, "highest level");
+        number("plane.thickness", LENGTH, "thickness of the modelled elements");
+        number("plane.support_lines", NONE, "support lines found");
+        number("plane.elements", NONE, "elements that the plane is made of");
+        number("plane.penetrations", NONE, "holes");
+        truth("plane.level", "whether the pitch is below 0.2 degrees");
+    }
+
+    private void partsOfPlane() {
+        number("sheet.number", NONE, "strip from the set-out verge, from 1");
+        number("sheet.length", LENGTH, "longest line along the fall");
+        number("sheet.width", LENGTH, "width covered");
+        number("sheet.area", AREA, "net area covered");
+        truth("sheet.trimmed", "whether it is narrower than the cover width");
+        truth("sheet.tapered", "whether an end is not square");
+        truth("sheet.cut", "whether a penetration cuts it");
+        text("span.kind", "end span, internal span, eave overhang or ridge overhang");
+        number("span.length", LENGTH, "greatest length along the fall");
+        text("span.lower", "support line below");
+        text("span.upper", "support line above");
+        text("zone.kind", "corner, edge or interior");
+        number("zone.width", LENGTH, "width of the zone in plan");
+        number("zone.area", AREA, "true area");
+        number("zone.tributary_length", LENGTH, "greatest length of sheet that one support carries");
+        number("zone.clip_area", AREA, "area that one clip holds down: tributary length x clip spacing");
+    }
+
+    private void element() {
+        text("element.id", "GlobalId");
+        text("element.class", "class in the model");
+        text("element.name", "name in the model");
+        text("element.role", "roof or support");
+        truth("element.has_body", "whether its shape could be read");
+        text("element.reason", "why it could not be read");
+    }
+
+    private void system() {
+        number("system.minimum_pitch", ANGLE, "least pitch that the profile drains at");
+        number("system.cover_width", LENGTH, "width that one sheet covers");
+        number("system.clip_spacing", LENGTH, "distance across the fall between clips on one support");
+        number("system.thickness", LENGTH, "base metal thickness");
+        number("system.girth", LENGTH, "width of the strip that one sheet is rolled from");
+        number("system.density", MASS.per(AREA).per(LENGTH), "of the metal");
+        number("system.expansion", NONE.per(TEMPERATURE), "coefficient of linear thermal expansion");
+        number("system.clip_travel", LENGTH, "movement that a clip lets the sheet make");
+        number("system.clip_resistance", FORCE, "design resistance of one clip to uplift");
+        number("system.screws_per_clip", NONE, "screws that hold one clip");
+        number("system.build_up_depth", LENGTH, "sheet's skin down to the supports' contact face");
+        text("system.material", "of the sheet");
+        text("system.finish", "of the sheet");
+    }
+
+    private void settings() {
+        number("settings.uplift.corner", PRESSURE, "design uplift in corner zones");
+        number("settings.uplift.edge", PRESSURE, "design uplift in edge zones");
+        number("settings.uplift.interior", PRESSURE, "design uplift elsewhere");
+        number("settings.temperature_range", TEMPERATURE, "coldest to hottest sheet");
+        truth("settings.rolled_on_site", "whether sheets are rolled on site");
+        number("settings.rolling_limit", LENGTH, "longest sheet that can be rolled and lifted on this site");
+        number("settings.transport_length", LENGTH, "longest sheet that can be brought to this site");
+        text("settings.fixed_point", "ridge, eave or middle: where the sheet is held");
+        number("settings.building_height", LENGTH, "above ground, as the declared edge-zone formula wants it");
+        number("settings.build_up_depth", LENGTH, "as for the system; goes before it");
+    }
+
+    private void number(String name, Dimension dimension, String about) {
+        add(name, FactType.NUMBER, dimension, about);
+    }
+
+    private void text(String name, String about) {
+        add(name, FactType.TEXT, NONE, about);
+    }
+
+    private void truth(String name, String about) {
+        add(name, FactType.TRUTH, NONE, about);
+    }
+
+    private void add(String name, FactType type, Dimension dimension, String about) {
+        facts.put(name, new FactSpec(name, type, dimension, about));
+    }
+}

@@ -1,0 +1,84 @@
+package runtrue.rules.cel;
+
+import dev.cel.common.CelFunctionDecl;
+import dev.cel.common.CelOverloadDecl;
+import dev.cel.common.types.CelType;
+import dev.cel.common.types.SimpleType;
+import dev.cel.runtime.CelFunctionBinding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+
+/** Functions of numbers that CEL itself lacks, and the declaration of tables as functions. */
+final class Functions {
+    private record OfOne(String name, DoubleUnaryOperator value) {}
+
+    private static final List<OfOne> OF_ONE = List.of(
+            new OfOne("abs", Math::abs),
+            new OfOne("sqrt", Math::sqrt),
+            new OfOne("sin", Math::sin),
+            new OfOne("cos", Math::cos),
+            new OfOne("tan", Math::tan),
+            new OfOne("atan", Math::atan));
+
+    private Functions() {}
+
+    static Set<String> names() {
+        return Set.of("abs", "sqrt", "sin", "cos", "tan", "atan", "min", "max", "size", "matches");
+    }
+
+    static List<CelFunctionDecl> declarations() {
+        List<CelFunctionDecl> all = new ArrayList<>();
+        for (OfOne function : OF_ONE) {
+            all.add(CelFunctionDecl.newFunctionDeclaration(
+                    function.name(),
+                    CelOverloadDecl.newGlobalOverload(
+                            function.name() + "_double", SimpleType.DOUBLE, SimpleType.DOUBLE)));
+        }
+        all.add(ofSeveral("min"));
+        all.add(ofSeveral("max"));
+        return all;
+    }
+
+    @SuppressWarnings("Immutable") // the functions have no state
+    static List<CelFunctionBinding> bindings() {
+        List<CelFunctionBinding> all = new ArrayList<>();
+        for (OfOne function : OF_ONE) {
+            all.add(CelFunctionBinding.from(
+                    function.name() + "_double",
+                    Double.class,
+                    x -> function.value().applyAsDouble(x)));
+        }
+        all.add(CelFunctionBinding.from("min_2", Double.class, Double.class, Math::min));
+        all.add(CelFunctionBinding.from("max_2", Double.class, Double.class, Math::max));
+        List<Class<?>> three = List.of(Double.class, Double.class, Double.class);
+        all.add(CelFunctionBinding.from(
+                "min_3", three, a -> Math.min((Double) a[0], Math.min((Double) a[1], (Double) a[2]))));
+        all.add(CelFunctionBinding.from(
+                "max_3", three, a -> Math.max((Double) a[0], Math.max((Double) a[1], (Double) a[2]))));
+        return all;
+    }
+
+    /** {@code tables.end_span(...)}: a number for numbers and words. */
+    static CelFunctionDecl declaration(TableSpec table) {
+        List<CelType> types = new ArrayList<>();
+        for (TableSpec.Axis axis : table.axes()) {
+            types.add(axis.unit().isPresent() ? SimpleType.DOUBLE : SimpleType.STRING);
+        }
+        return CelFunctionDecl.newFunctionDeclaration(
+                "tables." + table.name(), CelOverloadDecl.newGlobalOverload(overload(table), SimpleType.DOUBLE, types));
+    }
+
+    static String overload(TableSpec table) {
+        return "table_" + table.name();
+    }
+
+    private static CelFunctionDecl ofSeveral(String name) {
+        return CelFunctionDecl.newFunctionDeclaration(
+                name,
+                CelOverloadDecl.newGlobalOverload(name + "_2", SimpleType.DOUBLE, SimpleType.DOUBLE, SimpleType.DOUBLE),
+                CelOverloadDecl.newGlobalOverload(
+                        name + "_3", SimpleType.DOUBLE, SimpleType.DOUBLE, SimpleType.DOUBLE, SimpleType.DOUBLE));
+    }
+}
