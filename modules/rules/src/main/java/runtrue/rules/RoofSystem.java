@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param source who published the values, or that they are invented for the demo
  * @param values by name in SI, for example {@code cover_width}; see the JSON Schema for the names
  * @param texts by name, for example {@code material}
+ * @param tables by name, for the tables that a rule set leaves to the system
  */
 public record RoofSystem(
         String name,
@@ -16,10 +17,12 @@ public record RoofSystem(
         String source,
         String file,
         Map<String, Quantity> values,
-        Map<String, String> texts) {
+        Map<String, String> texts,
+        Map<String, Table> tables) {
     public RoofSystem {
         values = Map.copyOf(values);
         texts = Map.copyOf(texts);
+        tables = Map.copyOf(tables);
     }
 
     /** The value in SI, if the system states it. */

@@ -1,5 +1,6 @@
 package runtrue.rules.cel;
 
+import dev.cel.common.CelOptions;
 import dev.cel.runtime.CelAttribute;
 import dev.cel.runtime.CelEvaluationException;
 import dev.cel.runtime.CelFunctionBinding;
@@ -45,7 +46,11 @@ public final class Evaluator {
      */
     public Evaluator(
             List<Expression> expressions, Map<String, Expression> definitions, Map<TableSpec, Lookup> lookups) {
-        CelRuntimeBuilder builder = CelRuntimeFactory.legacyCelRuntimeBuilder();
+        CelRuntimeBuilder builder = CelRuntimeFactory.plannerRuntimeBuilder()
+                .setOptions(CelOptions.current()
+                        .enableUnknownTracking(true)
+                        .enableHeterogeneousNumericComparisons(true)
+                        .build());
         builder.addFunctionBindings(Functions.bindings());
         lookups.forEach((table, lookup) -> builder.addFunctionBindings(binding(table, lookup)));
         runtime = builder.build();

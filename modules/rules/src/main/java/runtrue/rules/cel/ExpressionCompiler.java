@@ -108,7 +108,7 @@ public final class ExpressionCompiler {
             }
             CelValidationResult checking = compiler.check(prepared);
             if (checking.hasError()) {
-                checking.getErrors().forEach(this::report);
+                checking.getErrors().forEach(issue -> error.accept(issue.getExprId(), Wording.of(issue.getMessage())));
                 return Optional.empty();
             }
             CelAbstractSyntaxTree checked = checking.getAst();

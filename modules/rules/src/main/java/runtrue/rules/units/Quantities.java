@@ -2,7 +2,7 @@ package runtrue.rules.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Optional;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import runtrue.rules.Quantity;
@@ -108,9 +108,18 @@ public final class Quantities {
         return Math.min(MOST_DECIMALS, Math.max(usual, digits));
     }
 
-    /** The quantity in the unit, if it is of that unit's dimension. */
-    static Optional<Quantity> in(Quantity quantity, Unit unit) {
-        boolean same = Unit.of(quantity.unit()).dimension().equals(unit.dimension());
-        return same ? Optional.of(new Quantity(quantity.si(), unit.symbol())) : Optional.empty();
+    /** The unit that people read a value of this dimension in when nothing else is said; the first SI one if none is usual. */
+    public static Unit usualUnit(Dimension dimension) {
+        if (dimension.equals(Dimension.ANGLE)) {
+            return Unit.DEGREE;
+        } else if (dimension.equals(Dimension.PRESSURE)) {
+            return Unit.KILOPASCAL;
+        } else if (dimension.equals(Dimension.FORCE)) {
+            return Unit.KILONEWTON;
+        }
+        return Arrays.stream(Unit.values())
+                .filter(unit -> unit.dimension().equals(dimension) && unit.inSi() == 1)
+                .findFirst()
+                .orElse(Unit.ONE);
     }
 }

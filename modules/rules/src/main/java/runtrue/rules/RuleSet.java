@@ -1,0 +1,41 @@
+package runtrue.rules;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import runtrue.rules.cel.Expression;
+import runtrue.rules.cel.TableSpec;
+
+/**
+ * A rule set that passed every check. Immutable; threads may share it.
+ *
+ * @param hash SHA-256 of the file's text, hexadecimal
+ * @param edgeZoneWidth the declared formula over building facts, in metres; empty when the rule set has none
+ * @param edgeZoneSource where that formula comes from
+ * @param definitions shared expressions by name
+ * @param tables declared; those without values here are the roof system's
+ * @param ownTables with values here, by name
+ */
+public record RuleSet(
+        String name,
+        String version,
+        String title,
+        String file,
+        String hash,
+        Optional<Expression> edgeZoneWidth,
+        String edgeZoneSource,
+        Map<String, Expression> definitions,
+        List<TableSpec> tables,
+        Map<String, Table> ownTables,
+        List<Rule> rules) {
+    public RuleSet {
+        definitions = Map.copyOf(definitions);
+        tables = List.copyOf(tables);
+        ownTables = Map.copyOf(ownTables);
+        rules = List.copyOf(rules);
+    }
+
+    public Optional<Rule> rule(String id) {
+        return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,40 @@
+package runtrue.rules.read;
+
+import java.util.Optional;
+import runtrue.rules.Quantity;
+import runtrue.rules.units.Dimension;
+import runtrue.rules.units.Quantities;
+import runtrue.rules.units.Unit;
+import runtrue.rules.yaml.Problems;
+import runtrue.rules.yaml.YamlValue.Scalar;
+
+/** Reads scalars; what is wrong with them goes to the problems with its place. */
+final class Reading {
+    private Reading() {}
+
+    static Optional<Quantity> quantity(Scalar scalar, Dimension wanted, Problems problems) {
+        try {
+            return Optional.of(Quantities.parse(scalar.text(), wanted));
+        } catch (IllegalArgumentException e) {
+            problems.add(scalar.place(), String.valueOf(e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    static Optional<Unit> unit(Scalar scalar, Problems problems) {
+        try {
+            return Optional.of(Unit.of(scalar.text()));
+        } catch (IllegalArgumentException e) {
+            problems.add(scalar.place(), String.valueOf(e.getMessage()));
+            return Optional.empty();
+        }
+    }
+
+    static Optional<Double> number(Scalar scalar, Problems problems) {
+        if (Quantities.isBareNumber(scalar.text())) {
+            return Optional.of(Double.valueOf(scalar.text().strip()));
+        }
+        problems.add(scalar.place(), "\"" + scalar.text() + "\" is no number");
+        return Optional.empty();
+    }
+}

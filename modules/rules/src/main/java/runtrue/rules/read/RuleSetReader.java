@@ -1,0 +1,157 @@
+package runtrue.rules.read;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import runtrue.rules.Rule;
+import runtrue.rules.RuleSet;
+import runtrue.rules.Table;
+import runtrue.rules.cel.Expression;
+import runtrue.rules.cel.ExpressionCompiler;
+import runtrue.rules.cel.FactCatalogue;
+import runtrue.rules.cel.FactSpec;
+import runtrue.rules.cel.FactType;
+import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.cel.TableSpec;
+import runtrue.rules.units.Dimension;
+import runtrue.rules.units.Unit;
+import runtrue.rules.yaml.Problems;
+import runtrue.rules.yaml.YamlFile;
+import runtrue.rules.yaml.YamlValue;
+import runtrue.rules.yaml.YamlValue.Mapping;
+import runtrue.rules.yaml.YamlValue.Scalar;
+
+/** Reads rule sets: tables and definitions first, since rules are compiled against them. */
+public final class RuleSetReader {
+    private final Problems problems = new Problems();
+    private final FactCatalogue catalogue = FactCatalogue.standard();
+    private final List<TableSpec> tables = new ArrayList<>();
+    private final Map<String, Table> ownTables = new LinkedHashMap<>();
+    private final Map<String, Expression> definitions = new LinkedHashMap<>();
+    private final Map<String, FactSpec> definitionFacts = new LinkedHashMap<>();
+    private final Map<SubjectKind, ExpressionCompiler> compilers = new EnumMap<>(SubjectKind.class);
+
+    private RuleSetReader() {}
+
+    /** A rule set, or an exception with everything that is wrong with the file. */
+    public static RuleSet read(YamlFile file) {
+        return new RuleSetReader().ruleSet(file);
+    }
+
+    private RuleSet ruleSet(YamlFile file) {
+        Optional<Mapping> root = file.parse(problems);
+        problems.throwIfAny();
+        Mapping top = root.orElseThrow();
+        Bundled.validate(file, top, "rule-sets", "rule-set", problems);
+        tables(top);
+        definitions(top);
+        Optional<Mapping> edgeZone = top.mapping("edge_zone");
+        Optional<Expression> width = edgeZone.flatMap(zone -> zone.scalar("width"))
+                .flatMap(scalar -> number(compiler(SubjectKind.BUILDING), scalar, Dimension.LENGTH));
+        List<Rule> rules = rules(top);
+        problems.throwIfAny();
+        return new RuleSet(
+                top.text("rule_set").orElse(""),
+                top.text("version").orElse(""),
+                top.text("title").orElse(""),
+                file.name(),
+                file.hash(),
+                width,
+                edgeZone.flatMap(zone -> zone.text("source")).orElse(""),
+                definitions,
+                tables,
+                ownTables,
+                rules);
+    }
+
+    private void tables(Mapping top) {
+        TableReader reader = new TableReader(problems);
+        top.mapping("tables")
+                .ifPresent(all -> all.entries().forEach((name, entry) -> {
+                    if (entry.value() instanceof Mapping mapping) {
+                        reader.spec(name, mapping).ifPresent(spec -> {
+                            tables.add(spec);
+                            if (mapping.text("from").isEmpty()) {
+                                reader.table(spec, mapping).ifPresent(table -> ownTables.put(name, table));
+                            }
+                        });
+                    }
+                }));
+    }
+
+    /** A definition may use those above it, and so never itself. */
+    private void definitions(Mapping top) {
+        top.mapping("definitions")
+                .ifPresent(all -> all.entries().forEach((name, entry) -> {
+                    if (entry.value() instanceof Mapping mapping) {
+                        List<FactSpec> facts = new ArrayList<>(catalogue.all());
+                        facts.addAll(definitionFacts.values());
+                        Optional<Unit> unit = mapping.scalar("unit").flatMap(s -> Reading.unit(s, problems));
+                        ExpressionCompiler compiler = new ExpressionCompiler(facts, tables, problems);
+                        mapping.scalar("value")
+                                .flatMap(s -> number(
+                                        compiler, s, unit.map(Unit::dimension).orElse(Dimension.NONE)))
+                                .ifPresent(expression -> define(name, expression, unit.orElse(Unit.ONE)));
+                    }
+                }));
+    }
+
+    private void define(String name, Expression expression, Unit unit) {
+        String full = ExpressionCompiler.DEFINED + name;
+        definitions.put(name, expression);
+        definitionFacts.put(full, new FactSpec(full, FactType.NUMBER, unit.dimension(), ""));
+    }
+
+    private Optional<Expression> number(ExpressionCompiler compiler, Scalar scalar, Dimension wanted) {
+        Optional<Expression> expression = compiler.compile(scalar, FactType.NUMBER);
+        expression
+                .flatMap(Expression::dimension)
+                .filter(got -> !got.equals(wanted))
+                .ifPresent(got -> problems.add(
+                        scalar.place(), "gives a " + got.label() + "; the unit stated is of a " + wanted.label()));
+        return expression;
+    }
+
+    private List<Rule> rules(Mapping top) {
+        List<Rule> rules = new ArrayList<>();
+        Set<String> ids = new HashSet<>();
+        for (YamlValue item : top.items("rules")) {
+            if (item instanceof Mapping mapping) {
+                mapping.scalar("id")
+                        .filter(id -> !ids.add(id.text()))
+                        .ifPresent(id -> problems.add(id.place(), "there is a rule \"" + id.text() + "\" already"));
+                mapping.text("for")
+                        .flatMap(SubjectKind::find)
+                        .flatMap(kind -> new RuleReader(kind, compiler(kind), offered(kind), problems).read(mapping))
+                        .ifPresent(rules::add);
+            }
+        }
+        return rules;
+    }
+
+    private ExpressionCompiler compiler(SubjectKind kind) {
+        return compilers.computeIfAbsent(kind, k -> new ExpressionCompiler(offered(k), tables, problems));
+    }
+
+    /** Facts of the kind, and the definitions whose facts are all among them. */
+    private List<FactSpec> offered(SubjectKind kind) {
+        List<FactSpec> facts = new ArrayList<>(catalogue.offeredTo(kind));
+        Set<String> names = new HashSet<>();
+        facts.forEach(fact -> names.add(fact.name()));
+        definitions.forEach((name, expression) -> {
+            if (names.containsAll(expression.names())) {
+                FactSpec fact = definitionFacts.get(ExpressionCompiler.DEFINED + name);
+                if (fact != null) {
+                    facts.add(fact);
+                    names.add(fact.name());
+                }
+            }
+        });
+        return facts;
+    }
+}

@@ -1,0 +1,163 @@
+package runtrue.rules.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
+import runtrue.roof.SetOut;
+import runtrue.rules.DropSettings;
+import runtrue.rules.Quantity;
+import runtrue.rules.SelectorSettings;
+import runtrue.rules.SelectorSettings.Selector;
+import runtrue.rules.cel.FactCatalogue;
+import runtrue.rules.cel.FactSpec;
+import runtrue.rules.yaml.NearMiss;
+import runtrue.rules.yaml.Place;
+import runtrue.rules.yaml.Problems;
+import runtrue.rules.yaml.YamlFile;
+import runtrue.rules.yaml.YamlValue;
+import runtrue.rules.yaml.YamlValue.Mapping;
+import runtrue.rules.yaml.YamlValue.Scalar;
+
+/** Reads settings in layers; a name stated in a later layer replaces the earlier one. */
+public final class SettingsReader {
+    private static final String COMMAND_LINE = "command line";
+
+    private final Problems problems = new Problems();
+    private final Map<String, FactSpec> known = FactCatalogue.standard().group("settings");
+    private final Map<String, Scalar> stated = new LinkedHashMap<>();
+    private final Map<String, String> origins = new HashMap<>();
+    private SelectorSettings selectors = SelectorSettings.NONE;
+
+    private SettingsReader() {}
+
+    /** Settings from files, first the weakest, and the command line, or an exception with everything that is wrong. */
+    public static DropSettings read(List<YamlFile> files, Map<String, String> commandLine, String dropFile) {
+        SettingsReader reader = new SettingsReader();
+        for (YamlFile file : files) {
+            file.parse(reader.problems).ifPresent(top -> reader.layer(file, top));
+        }
+        commandLine.forEach(reader::override);
+        DropSettings settings = reader.settings(dropFile);
+        reader.problems.throwIfAny();
+        return settings;
+    }
+
+    private void layer(YamlFile file, Mapping top) {
+        Bundled.validate(file, top, "settings", "settings", problems);
+        top.entries().forEach((name, entry) -> {
+            if (name.equals("selectors") && entry.value() instanceof Mapping mapping) {
+                selectors = selectors(mapping);
+            } else {
+                state(name, entry.value());
+            }
+        });
+    }
+
+    private void state(String name, YamlValue value) {
+        if (value instanceof Scalar scalar) {
+            stated.put(name, scalar);
+            origins.put(name, scalar.place().file() + ":" + scalar.place().line());
+        } else if (value instanceof Mapping mapping) {
+            mapping.entries().forEach((inner, entry) -> state(name + "." + inner, entry.value()));
+        }
+    }
+
+    private void override(String name, String text) {
+        Place place = new Place(COMMAND_LINE, 1, 1);
+        if (!known.containsKey(name) && !name.equals("system") && !name.equals("set_out")) {
+            TreeSet<String> names = new TreeSet<>(known.keySet());
+            names.addAll(List.of("system", "set_out"));
+            problems.add(
+                    place,
+                    "unknown setting \"" + name + "\"" + NearMiss.hint(name, names) + " Known: "
+                            + String.join(", ", names));
+            return;
+        }
+        stated.put(name, new Scalar(place, text, true, text));
+        origins.put(name, COMMAND_LINE);
+    }
+
+    private DropSettings settings(String dropFile) {
+        Map<String, Quantity> values = new HashMap<>();
+        Map<String, String> texts = new HashMap<>();
+        Map<String, Boolean> switches = new HashMap<>();
+        stated.forEach((name, scalar) -> {
+            FactSpec fact = known.get(name);
+            if (fact == null) {
+                return;
+            }
+            switch (fact.type()) {
+                case NUMBER ->
+                    Reading.quantity(scalar, fact.dimension(), problems).ifPresent(q -> values.put(name, q));
+                case TEXT -> texts.put(name, text(name, scalar));
+                case TRUTH -> switches.put(name, truth(name, scalar));
+            }
+        });
+        Scalar system = stated.get("system");
+        return new DropSettings(
+                dropFile, system == null ? "" : system.text(), setOut(), values, texts, switches, origins, selectors);
+    }
+
+    private String text(String name, Scalar scalar) {
+        if (name.equals("fixed_point") && !List.of("ridge", "eave", "middle").contains(scalar.text())) {
+            problems.add(scalar.place(), "fixed_point is ridge, eave or middle, not \"" + scalar.text() + "\"");
+        }
+        return scalar.text();
+    }
+
+    private boolean truth(String name, Scalar scalar) {
+        if (!scalar.text().equals("true") && !scalar.text().equals("false")) {
+            problems.add(scalar.place(), name + " is true or false, not \"" + scalar.text() + "\"");
+        }
+        return scalar.text().equals("true");
+    }
+
+    private SetOut setOut() {
+        Scalar scalar = stated.get("set_out");
+        if (scalar == null) {
+            return SetOut.LEFT;
+        }
+        for (SetOut setOut : SetOut.values()) {
+            if (setOut.name().toLowerCase(Locale.ROOT).equals(scalar.text())) {
+                return setOut;
+            }
+        }
+        problems.add(scalar.place(), "set_out is left, right or centred, not \"" + scalar.text() + "\"");
+        return SetOut.LEFT;
+    }
+
+    private SelectorSettings selectors(Mapping mapping) {
+        return new SelectorSettings(list(mapping, "roofs"), list(mapping, "supports"), list(mapping, "excluded"));
+    }
+
+    private List<Selector> list(Mapping mapping, String key) {
+        List<Selector> selectors = new ArrayList<>();
+        for (YamlValue item : mapping.items(key)) {
+            if (item instanceof Mapping one) {
+                selector(one, "name", SelectorSettings.Subject.NAME, selectors);
+                selector(one, "type_name", SelectorSettings.Subject.TYPE_NAME, selectors);
+                selector(one, "class", SelectorSettings.Subject.CLASS, selectors);
+                selector(one, "classification", SelectorSettings.Subject.CLASSIFICATION, selectors);
+                selector(one, "value", SelectorSettings.Subject.PROPERTY, selectors);
+            }
+        }
+        return selectors;
+    }
+
+    private void selector(Mapping one, String key, SelectorSettings.Subject subject, List<Selector> selectors) {
+        one.scalar(key).ifPresent(scalar -> {
+            try {
+                Pattern pattern = Pattern.compile(scalar.text(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+                selectors.add(new Selector(subject, one.text("property").orElse(""), pattern));
+            } catch (PatternSyntaxException e) {
+                problems.add(scalar.at(Math.max(0, e.getIndex())), "not a pattern: " + e.getDescription());
+            }
+        });
+    }
+}
