@@ -16,6 +16,19 @@ public record TableSpec(String name, List<Axis> axes, Unit unit) {
         axes = List.copyOf(axes);
     }
 
+    /** Whether a table of this kind answers what the other one is asked: like axes in the same order, like values. */
+    public boolean answers(TableSpec asked) {
+        return unit.dimension().equals(asked.unit.dimension())
+                && axes.stream()
+                        .map(Axis::name)
+                        .toList()
+                        .equals(asked.axes.stream().map(Axis::name).toList())
+                && axes.stream()
+                        .map(Axis::dimension)
+                        .toList()
+                        .equals(asked.axes.stream().map(Axis::dimension).toList());
+    }
+
     /**
      * One argument.
      *

@@ -1,0 +1,230 @@
+package runtrue.rules.judge;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Point;
+import runtrue.ifc.Element;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.ReadElement;
+import runtrue.roof.Roof;
+import runtrue.roof.RoofBody;
+import runtrue.roof.RoofPlane;
+import runtrue.roof.Zone;
+import runtrue.rules.DropSettings;
+import runtrue.rules.RoofSystem;
+import runtrue.rules.cel.Evaluator;
+import runtrue.rules.cel.Facts;
+import runtrue.rules.cel.SubjectKind;
+
+/** Takes a roof apart into subjects with their facts. */
+final class Subjects {
+    private final Roof roof;
+    private final DropFacts drop;
+    private final RoofSystem system;
+    private final DropSettings settings;
+    private final Facts base;
+    private final BiFunction<RoofBody, Double, List<Zone>> zoneMaker;
+    private final BiFunction<SubjectKind, Facts, Evaluator.Value> zoneWidth;
+    private final List<Subject> all = new ArrayList<>();
+    private final Map<String, Subject> planes = new LinkedHashMap<>();
+
+    /**
+     * Prepares.
+     *
+     * @param zoneMaker zones of a body for a width in plan, metres
+     * @param zoneWidth the declared width for a building's facts
+     */
+    Subjects(
+            Roof roof,
+            DropFacts drop,
+            RoofSystem system,
+            DropSettings settings,
+            Facts base,
+            BiFunction<RoofBody, Double, List<Zone>> zoneMaker,
+            BiFunction<SubjectKind, Facts, Evaluator.Value> zoneWidth) {
+        this.roof = roof;
+        this.drop = drop;
+        this.system = system;
+        this.settings = settings;
+        this.base = base;
+        this.zoneMaker = zoneMaker;
+        this.zoneWidth = zoneWidth;
+    }
+
+    List<Subject> all() {
+        all.add(new Subject(SubjectKind.DROP, "the drop", "", List.of(), Optional.empty(), "drop", base));
+        drop.unreadRoofs().forEach(unread -> element(unread, "roof"));
+        drop.unreadSupports().forEach(unread -> element(unread, "support"));
+        for (RoofBody body : roof.bodies()) {
+            body(body);
+        }
+        for (PlaneLayout layout : roof.planes()) {
+            if (!planes.containsKey(layout.plane().id())) {
+                Facts facts = base.inner();
+                for (String name :
+                        List.of("plan_width", "plan_length", "plan_area", "eave_level", "ridge_level", "height")) {
+                    facts.miss("building." + name, "is not known: the plane belongs to no building");
+                }
+                plane(layout, facts);
+                lackZones(layout.plane().id(), "the plane belongs to no building");
+            }
+        }
+        return all;
+    }
+
+    private void element(DropFacts.Unread unread, String role) {
+        Element element = unread.element();
+        Facts facts = base.inner()
+                .know("element.id", element.globalId(), "")
+                .know("element.class", element.ifcClass(), "")
+                .know("element.name", element.name(), "")
+                .know("element.role", role, "")
+                .know("element.has_body", false, "")
+                .know("element.reason", unread.reason(), "");
+        String name = role + " element " + element.ifcClass() + " \"" + element.name() + "\"";
+        String key = element.file() + "#" + element.globalId() + "#" + element.stepId();
+        all.add(new Subject(SubjectKind.ELEMENT, name, "", List.of(element), Optional.empty(), key, facts));
+    }
+
+    private void body(RoofBody body) {
+        Facts facts = base.inner()
+                .know("building.plan_width", body.width(), "least rectangle around the plan")
+                .know("building.plan_length", body.length(), "least rectangle around the plan")
+                .know("building.plan_area", body.plan().getArea(), "union of the planes in plan")
+                .know("building.eave_level", body.eaveLevel(), "")
+                .know("building.ridge_level", body.ridgeLevel(), "");
+        settings.si("building_height")
+                .ifPresentOrElse(
+                        height -> facts.know(
+                                "building.height", height, settings.origins().getOrDefault("building_height", "")),
+                        () -> facts.miss(
+                                "building.height",
+                                "is not stated in the settings; add building_height to runtrue.yaml"));
+        List<PlaneLayout> layouts = roof.planes().stream()
+                .filter(layout -> body.planes().contains(layout.plane().id()))
+                .toList();
+        List<Element> elements =
+                layouts.stream().flatMap(l -> elements(l.plane()).stream()).toList();
+        Point middle = body.plan().getInteriorPoint();
+        Optional<Vector3D> place = middle.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Vector3D.of(middle.getX(), middle.getY(), 0)
+                        .add(flat(roof.settings().origin()))
+                        .add(Vector3D.of(0, 0, body.ridgeLevel())));
+        all.add(new Subject(SubjectKind.BUILDING, "the roof " + body.id(), "", elements, place, body.id(), facts));
+        layouts.forEach(layout -> plane(layout, facts));
+        zones(body, layouts, facts);
+    }
+
+    private static Vector3D flat(Vector3D origin) {
+        return Vector3D.of(origin.getX(), origin.getY(), 0);
+    }
+
+    private void plane(PlaneLayout layout, Facts building) {
+        RoofPlane plane = layout.plane();
+        Facts facts = PlaneFacts.of(layout, building);
+        Point middle = plane.outline().getInteriorPoint();
+        Subject subject = new Subject(
+                SubjectKind.PLANE,
+                "plane " + plane.name(),
+                plane.id(),
+                elements(plane),
+                Optional.of(world(plane, middle.getX(), middle.getY())),
+                "plane",
+                facts);
+        all.add(subject);
+        planes.put(plane.id(), subject);
+        PlaneParts parts = new PlaneParts(layout, subject, roof.settings().origin());
+        List<Subject> sheets = parts.sheets();
+        List<Subject> spans = parts.spans();
+        all.addAll(
+                sheets.isEmpty()
+                        ? List.of(
+                                Subject.lacking(SubjectKind.SHEET, subject, because("no sheets were laid out", layout)))
+                        : sheets);
+        all.addAll(
+                spans.isEmpty()
+                        ? List.of(Subject.lacking(
+                                SubjectKind.SPAN,
+                                subject,
+                                because("its spans are not known: no supports found", layout)))
+                        : spans);
+    }
+
+    private static String because(String what, PlaneLayout layout) {
+        return layout.remarks().isEmpty() ? what : what + " (" + String.join("; ", layout.remarks()) + ")";
+    }
+
+    private void zones(RoofBody body, List<PlaneLayout> layouts, Facts building) {
+        Evaluator.Value width = zoneWidth.apply(SubjectKind.BUILDING, building);
+        if (width instanceof Evaluator.Unknown unknown) {
+            String reason = "the width of the edge zone is not known: " + String.join("; ", unknown.reasons());
+            layouts.forEach(layout -> lackZones(layout.plane().id(), reason));
+            return;
+        }
+        List<Zone> zones = zoneMaker.apply(body, (Double) ((Evaluator.Of) width).value());
+        for (PlaneLayout layout : layouts) {
+            String id = layout.plane().id();
+            List<Zone> own =
+                    zones.stream().filter(zone -> zone.plane().equals(id)).toList();
+            if (own.isEmpty()) {
+                lackZones(id, "no zones could be formed on its plan outline");
+            }
+            own.forEach(zone -> zone(layout, zone));
+        }
+    }
+
+    private void lackZones(String plane, String reason) {
+        Subject subject = planes.get(plane);
+        if (subject != null) {
+            all.add(Subject.lacking(SubjectKind.ZONE, subject, reason));
+        }
+    }
+
+    private void zone(PlaneLayout layout, Zone zone) {
+        Subject plane = planes.get(zone.plane());
+        if (plane == null) {
+            return;
+        }
+        String kind = zone.kind().label();
+        Facts facts = plane.facts()
+                .inner()
+                .know("zone.kind", kind, "")
+                .know("zone.width", zone.width(), "declared formula of the rule set")
+                .know("zone.area", zone.area(), "");
+        if (zone.tributary() > 0) {
+            facts.know("zone.tributary_length", zone.tributary(), "half the spans on either side, whole overhangs");
+        } else {
+            facts.miss("zone.tributary_length", "is not known: no support lies in the zone");
+        }
+        Optional<Double> spacing = system.si("clip_spacing");
+        if (spacing.isPresent() && zone.tributary() > 0) {
+            facts.know("zone.clip_area", zone.tributary() * spacing.get(), "tributary length x clip spacing");
+        } else {
+            facts.miss(
+                    "zone.clip_area",
+                    spacing.isEmpty()
+                            ? "is not known: roof system " + system.name() + " states no clip_spacing"
+                            : "is not known: no support lies in the zone");
+        }
+        Point middle = zone.region().getInteriorPoint();
+        Optional<Vector3D> place =
+                middle.isEmpty() ? plane.place() : Optional.of(world(layout.plane(), middle.getX(), middle.getY()));
+        String name = String.format(Locale.ROOT, "the %s zone of %s", kind, plane.name());
+        all.add(new Subject(SubjectKind.ZONE, name, zone.plane(), plane.elements(), place, kind, facts));
+    }
+
+    private Vector3D world(RoofPlane plane, double u, double v) {
+        return plane.frame().at(u, v).add(roof.settings().origin());
+    }
+
+    private static List<Element> elements(RoofPlane plane) {
+        return plane.elements().stream().map(ReadElement::element).toList();
+    }
+}

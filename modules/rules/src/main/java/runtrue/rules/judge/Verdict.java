@@ -1,0 +1,27 @@
+package runtrue.rules.judge;
+
+import java.util.Optional;
+import runtrue.rules.Outcome;
+import runtrue.rules.Quantity;
+
+/** What one rule says of one subject, before it is put into words. */
+record Verdict(
+        Outcome outcome,
+        Optional<Quantity> measured,
+        Optional<Quantity> limit,
+        Optional<Quantity> margin,
+        String limitSource,
+        String reason) {
+    static Verdict notAssessed(String reason) {
+        return notAssessed(Optional.empty(), reason);
+    }
+
+    static Verdict notAssessed(Optional<Quantity> measured, String reason) {
+        return new Verdict(Outcome.NOT_ASSESSED, measured, Optional.empty(), Optional.empty(), "", reason);
+    }
+
+    static Verdict ofRequirement(boolean met, String source) {
+        Outcome outcome = met ? Outcome.CONFORMS : Outcome.DOES_NOT_CONFORM;
+        return new Verdict(outcome, Optional.empty(), Optional.empty(), Optional.empty(), source, "");
+    }
+}

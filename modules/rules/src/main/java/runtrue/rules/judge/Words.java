@@ -1,0 +1,115 @@
+package runtrue.rules.judge;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import runtrue.rules.Outcome;
+import runtrue.rules.Quantity;
+import runtrue.rules.Rule;
+import runtrue.rules.RuleSet;
+import runtrue.rules.cel.Expression;
+import runtrue.rules.cel.ExpressionCompiler;
+import runtrue.rules.cel.FactCatalogue;
+import runtrue.rules.cel.FactSpec;
+import runtrue.rules.cel.FactType;
+import runtrue.rules.cel.Facts;
+import runtrue.rules.units.Quantities;
+
+/** Puts verdicts into words. */
+final class Words {
+    private final Map<String, FactSpec> specs = new HashMap<>();
+    private final Map<String, Expression> definitions;
+
+    Words(FactCatalogue catalogue, RuleSet rules) {
+        catalogue.all().forEach(fact -> specs.put(fact.name(), fact));
+        definitions = rules.definitions();
+    }
+
+    String message(Rule rule, Subject subject, String name, Verdict verdict) {
+        return verdict.outcome() == Outcome.NOT_ASSESSED
+                ? capital(name) + " was not assessed: " + verdict.reason() + "."
+                : capital(fill(rule.message(), subject, name, verdict));
+    }
+
+    String cure(Rule rule, Subject subject, String name, Verdict verdict) {
+        return verdict.outcome() == Outcome.DOES_NOT_CONFORM ? fill(rule.cure(), subject, name, verdict) : "";
+    }
+
+    String because(String template, Subject subject) {
+        return fill(template, subject, subject.name(), Verdict.notAssessed(""));
+    }
+
+    private String fill(String template, Subject subject, String name, Verdict verdict) {
+        return Template.fill(template, placeholder -> switch (placeholder) {
+            case "subject" -> name;
+            case "measured" -> apart(verdict.measured(), verdict.limit(), verdict.outcome());
+            case "limit" -> apart(verdict.limit(), verdict.measured(), verdict.outcome());
+            case "margin" -> verdict.margin().map(Quantities::text).orElse("unknown");
+            default -> value(placeholder, subject.facts());
+        });
+    }
+
+    private static String apart(Optional<Quantity> one, Optional<Quantity> other, Outcome outcome) {
+        if (one.isPresent() && other.isPresent() && outcome == Outcome.DOES_NOT_CONFORM) {
+            return Quantities.text(one.get(), other.get());
+        }
+        return one.map(Quantities::text).orElse("unknown");
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** Every fact that the rule rests on, as {@code name = value unit (evidence)}. */
+    List<String> facts(Rule rule, Subject subject) {
+        TreeSet<String> names = new TreeSet<>();
+        rule.when().ifPresent(e -> collect(e, names));
+        rule.unassessable().forEach(u -> collect(u.when(), names));
+        rule.require().ifPresent(e -> collect(e, names));
+        rule.measure().ifPresent(e -> collect(e, names));
+        rule.limits().forEach(limit -> limit.expression().ifPresent(e -> collect(e, names)));
+        List<String> facts = new ArrayList<>();
+        for (String name : names) {
+            Optional<Facts.Fact> fact = subject.facts().find(name);
+            String evidence = fact.isPresent()
+                            && fact.get() instanceof Facts.Known known
+                            && !known.evidence().isEmpty()
+                    ? " (" + known.evidence() + ")"
+                    : "";
+            facts.add(name + " = " + value(name, subject.facts()) + evidence);
+        }
+        return facts;
+    }
+
+    private void collect(Expression expression, Set<String> names) {
+        for (String name : expression.names()) {
+            if (name.startsWith(ExpressionCompiler.DEFINED)) {
+                Expression definition = definitions.get(name.substring(ExpressionCompiler.DEFINED.length()));
+                if (definition != null) {
+                    collect(definition, names);
+                }
+            } else {
+                names.add(name);
+            }
+        }
+    }
+
+    private String value(String name, Facts facts) {
+        Optional<Facts.Fact> fact = facts.find(name);
+        if (fact.isEmpty()) {
+            return "unknown";
+        } else if (fact.get() instanceof Facts.Known known) {
+            FactSpec spec = specs.get(name);
+            return known.value() instanceof Double number && spec != null && spec.type() == FactType.NUMBER
+                    ? Quantities.text(new Quantity(
+                            number, Quantities.usualUnit(spec.dimension()).symbol()))
+                    : known.value().toString();
+        }
+        return "unknown: " + ((Facts.Missing) fact.get()).reason();
+    }
+}
