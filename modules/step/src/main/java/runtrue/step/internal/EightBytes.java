@@ -1,10 +1,6 @@
 package runtrue.step.internal;
 
-import static java.lang.invoke.MethodHandles.byteBufferViewVarHandle;
-
-import java.lang.invoke.VarHandle;
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
 
 /**
  * Tests on eight bytes at once, the first byte lowest. An answer has the top bit of each byte that meets the test; only
@@ -18,7 +14,6 @@ final class EightBytes {
     /** The bit in which a quote and a slash differ; with it set, one comparison finds both. */
     static final long QUOTE_OR_SLASH = QUOTES ^ SLASHES;
 
-    private static final VarHandle WORD = byteBufferViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
     private static final long ONES = 0x0101010101010101L;
     private static final long TOPS = 0x8080808080808080L;
     private static final long SPACES = 0x2020202020202020L;
@@ -28,7 +23,7 @@ final class EightBytes {
     private EightBytes() {}
 
     static long at(ByteBuffer bytes, int offset) {
-        return (long) WORD.get(bytes, offset);
+        return bytes.getLong(offset);
     }
 
     /** Number of bytes before the first that meets the test, 8 when none does. */

@@ -103,7 +103,9 @@ final class FileBytes implements AutoCloseable {
     @Override
     public void close() {
         synchronized (maps) {
-            maps.forEach(Unmapping::unmap);
+            for (MappedByteBuffer map : maps) {
+                Unmapping.unmap(map);
+            }
             maps.clear();
         }
         try {

@@ -1,13 +1,7 @@
 package runtrue.step.internal;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import runtrue.step.StepException;
 import runtrue.step.StepHeader;
 import runtrue.step.internal.SegmentScan.Cuts;
 import runtrue.step.internal.SegmentScan.Place;
@@ -15,7 +9,6 @@ import runtrue.step.internal.SegmentScan.Place;
 /** Builds the index of a file: cuts it into segments, scans them side by side, checks the cuts and joins the results. */
 final class FileIndex {
     private static final int CUT_WINDOW = 1 << 16;
-    private static final Pattern RECORD_BEGINS = Pattern.compile(";\\s*(#\\d+\\s*=)");
 
     final ScanNotes notes = new ScanNotes();
     final KeywordTable keywords = new KeywordTable();
@@ -40,25 +33,27 @@ final class FileIndex {
     private void scan(long start) {
         List<Long> bounds = bounds(start);
         List<SegmentScan> segments = new ArrayList<>();
-        List<CompletableFuture<Void>> running = new ArrayList<>();
         for (int i = 0; i + 1 < bounds.size(); i++) {
             Place place = i == 0 ? Place.BETWEEN_SECTIONS : Place.IN_DATA;
             segments.add(new SegmentScan(file, bounds.get(i), bounds.get(i + 1), place, cuts));
         }
+        List<SegmentThread> threads = new ArrayList<>();
         for (SegmentScan segment : segments.subList(1, segments.size())) {
-            running.add(CompletableFuture.runAsync(segment::run, FileIndex::start));
+            threads.add(SegmentThread.start(segment));
         }
         SegmentScan last = segments.get(0);
         try {
             last.run();
             add(last);
             for (int i = 1; i < segments.size() && last.endsBetweenRecords(); i++) {
-                join(running.get(i - 1));
+                threads.get(i - 1).finish();
                 last = segments.get(i);
                 add(last);
             }
         } finally {
-            running.forEach(FileIndex::await);
+            for (SegmentThread thread : threads) {
+                thread.await();
+            }
         }
         finish(last);
     }
@@ -88,48 +83,44 @@ final class FileIndex {
         long length = file.size() - start;
         long segments = Math.max(1, Math.min(cuts.threads(), length / cuts.segmentBytes()));
         List<Long> bounds = new ArrayList<>(List.of(start));
-        byte[] window = new byte[segments == 1 ? 0 : CUT_WINDOW];
         for (int i = 1; i < segments; i++) {
-            long from = start + length * i / segments;
-            int read = file.read(from, window);
-            Matcher record = RECORD_BEGINS.matcher(new String(window, 0, read, StandardCharsets.ISO_8859_1));
-            if (record.find() && from + record.start(1) > bounds.get(bounds.size() - 1)) {
-                bounds.add(from + record.start(1));
+            long cut = recordBehind(start + length * i / segments);
+            if (cut > bounds.get(bounds.size() - 1)) {
+                bounds.add(cut);
             }
         }
         bounds.add(file.size());
         return bounds;
     }
 
-    private static void start(Runnable segment) {
-        Thread thread = new Thread(segment, "index");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private static void join(CompletableFuture<Void> segment) {
-        try {
-            segment.join();
-        } catch (CompletionException e) {
-            throw e.getCause() instanceof StepException known ? known : e;
+    /** The next place where {@code #digits=} follows a semicolon and blanks; -1 when there is none nearby. */
+    private long recordBehind(long from) {
+        byte[] window = new byte[CUT_WINDOW];
+        int length = file.read(from, window);
+        int sign = -1;
+        boolean ended = false;
+        for (int i = 0; i < length; i++) {
+            byte b = window[i];
+            if (b == ';') {
+                ended = true;
+                sign = -1;
+            } else if (ended && b == '#') {
+                sign = i;
+                ended = false;
+            } else if (sign >= 0 && b == '=' && i > sign + 1) {
+                return from + sign;
+            } else if (b > ' ' || b < 0) {
+                ended = false;
+                sign = sign >= 0 && b >= '0' && b <= '9' ? sign : -1;
+            }
         }
-    }
-
-    /** Waits, whatever the outcome: the file may be closed only when no thread reads it. */
-    private static void await(CompletableFuture<Void> segment) {
-        segment.handle((done, failure) -> failure == null).join();
+        return -1;
     }
 
     private void add(SegmentScan segment) {
         char[] codes = keywords.merge(segment.keywords);
-        boolean same = true;
-        for (int i = 0; i < codes.length; i++) {
-            same &= codes[i] == i;
-        }
         for (RecordBlock block : segment.blocks) {
-            for (int i = 0; !same && i < block.count; i++) {
-                block.keywords[i] = codes[block.keywords[i]];
-            }
+            block.codes = codes;
             if (block.count > 0) {
                 blocks.add(block);
             }

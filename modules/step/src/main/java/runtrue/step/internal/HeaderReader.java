@@ -13,7 +13,7 @@ import runtrue.step.StepHeader;
 import runtrue.step.StepValue;
 
 /** Reads the HEADER section, and tells files that are no STEP files from those that are cut short. */
-final class HeaderReader {
+final class HeaderReader implements Statements.Complaint {
     private static final int FIRST_READ = 1 << 16;
     private static final int LONGEST = 1 << 26;
     private static final byte[] UTF_8_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
@@ -27,7 +27,7 @@ final class HeaderReader {
     private HeaderReader(FileBytes file, byte[] bytes) {
         this.file = file;
         this.bytes = bytes;
-        this.text = new Statements(ByteBuffer.wrap(bytes), this::fail);
+        this.text = new Statements(ByteBuffer.wrap(bytes), this);
     }
 
     /** The header and the place behind it. */
@@ -46,10 +46,10 @@ final class HeaderReader {
                 return new Read(reader.header(notes), reader.behind);
             }
             if (bytes.length == file.size()) {
-                throw reader.fail(bytes.length, "the file ends within its header; it was cut short, fetch it again");
+                throw reader.at(bytes.length, "the file ends within its header; it was cut short, fetch it again");
             }
             if (length >= LONGEST) {
-                throw reader.fail(0, "the header does not end within " + LONGEST + " bytes");
+                throw reader.at(0, "the header does not end within " + LONGEST + " bytes");
             }
             length *= 4;
         }
@@ -74,12 +74,12 @@ final class HeaderReader {
             }
             String word = text.upperCase(p, wordEnd);
             if (!inHeader && !word.equals("HEADER")) {
-                throw fail(p, "HEADER is expected");
+                throw at(p, "HEADER is expected");
             } else if (word.equals("ENDSEC")) {
                 behind = end;
                 return true;
             } else if (word.equals("DATA") || word.isEmpty()) {
-                throw fail(p, "the header is not ended by ENDSEC");
+                throw at(p, "the header is not ended by ENDSEC");
             } else if (inHeader) {
                 entities.putIfAbsent(word, attributes(p, wordEnd));
             }
@@ -108,12 +108,14 @@ final class HeaderReader {
     }
 
     private List<StepValue> attributes(int statement, int list) {
-        return new RecordReader(bytes, list, (what, below) -> {
-                    int line = new LineNumbers(file).lineAt(0) + below;
-                    String entity = text.upperCase(statement, list);
-                    return new StepException(file.name() + ", line " + line + ", " + entity + ": " + what);
-                })
-                .attributes();
+        RecordReader reader = new RecordReader(bytes, list, new RecordReader.Complaint() {
+            @Override
+            public StepException about(String what, int linesBelow) {
+                return new StepException(file.name() + ", line " + (1 + linesBelow) + ", "
+                        + text.upperCase(statement, list) + ": " + what);
+            }
+        });
+        return reader.attributes();
     }
 
     private StepHeader header(ScanNotes notes) {
@@ -159,11 +161,14 @@ final class HeaderReader {
         if (value instanceof StepValue.Text text) {
             texts.add(text.value());
         } else if (value instanceof StepValue.ListOf list) {
-            list.items().forEach(item -> collect(item, texts));
+            for (StepValue item : list.items()) {
+                collect(item, texts);
+            }
         }
     }
 
-    private StepException fail(int offset, String what) {
+    @Override
+    public StepException at(int offset, String what) {
         int line = new LineNumbers(file).lineAt(offset);
         return new StepException(file.name() + ", line " + line + ": " + what);
     }

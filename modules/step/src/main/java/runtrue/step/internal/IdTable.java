@@ -34,11 +34,8 @@ final class IdTable {
         int largest = -1;
         boolean inOrder = true;
         for (RecordBlock block : records.blocks()) {
-            int[] ids = block.ids;
-            for (int i = 0; i < block.count; i++) {
-                inOrder &= ids[i] > largest;
-                largest = Math.max(largest, ids[i]);
-            }
+            inOrder &= block.inOrder && block.ids[0] > largest;
+            largest = Math.max(largest, block.largest());
         }
         int words = (largest >>> 6) + 1;
         if ((long) words * WORD_BYTES <= (long) records.size() * DENSE_BYTES + 4096) {
@@ -77,10 +74,7 @@ final class IdTable {
     private void fillBits(int words) {
         long[] set = new long[words];
         for (RecordBlock block : records.blocks()) {
-            int[] ids = block.ids;
-            for (int i = 0; i < block.count; i++) {
-                set[ids[i] >>> 6] |= 1L << ids[i];
-            }
+            block.mark(set);
         }
         bits = set;
         below = new int[words];

@@ -12,7 +12,7 @@ final class KeywordLists {
         int[] next = new int[keywords + 1];
         for (RecordBlock block : records.blocks()) {
             for (int i = 0; i < block.count; i++) {
-                next[block.keywords[i] + 1]++;
+                next[block.keyword(i) + 1]++;
             }
         }
         for (int i = 0; i < keywords; i++) {
@@ -24,7 +24,7 @@ final class KeywordLists {
             RecordBlock block = records.blocks()[b];
             for (int i = 0; i < block.count; i++) {
                 boolean counts = !repeats || table.ordinal(block.ids[i]) == records.firstOf(b) + i;
-                ids[next[block.keywords[i]]++] = counts ? block.ids[i] : -1;
+                ids[next[block.keyword(i)]++] = counts ? block.ids[i] : -1;
             }
         }
     }

@@ -9,10 +9,16 @@ final class RecordBlock {
     final int[] ids;
     /** Where the {@code #} stands in the piece. */
     final int[] offsets;
-    /** Numbers of the {@link KeywordTable}. */
+    /** Numbers of the segment's {@link KeywordTable}. */
     final char[] keywords;
+    /** For each of those, the number in the file's table. */
+    char[] codes = {};
 
     int count;
+    /** Whether each number is larger than the one before it. */
+    boolean inOrder = true;
+
+    private int lastId = -1;
     /** Where the last record's text ends at the latest, in the piece. */
     int end;
 
@@ -23,14 +29,38 @@ final class RecordBlock {
         keywords = new char[capacity];
     }
 
+    int keyword(int slot) {
+        return codes[keywords[slot]];
+    }
+
     boolean full() {
         return count == ids.length;
     }
 
     void add(int id, int keyword, int offset) {
+        inOrder &= id > lastId;
+        lastId = id;
         ids[count] = id;
         keywords[count] = (char) keyword;
         offsets[count] = offset;
         count++;
+    }
+
+    int largest() {
+        if (inOrder) {
+            return lastId;
+        }
+        int largest = -1;
+        for (int i = 0; i < count; i++) {
+            largest = Math.max(largest, ids[i]);
+        }
+        return largest;
+    }
+
+    /** Sets the bit of each instance number. */
+    void mark(long[] bits) {
+        for (int i = 0; i < count; i++) {
+            bits[ids[i] >>> 6] |= 1L << ids[i];
+        }
     }
 }

@@ -48,7 +48,7 @@ final class RecordSequence {
 
     int keyword(int ordinal) {
         int block = blockOf(ordinal);
-        return blocks[block].keywords[ordinal - first[block]];
+        return blocks[block].keyword(ordinal - first[block]);
     }
 
     /** Place of the {@code #} in the file. */

@@ -32,8 +32,12 @@ final class ScanNotes {
     private final Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
 
     void add(Kind kind, long position, int id) {
-        List<Place> list = places.computeIfAbsent(kind, k -> new ArrayList<>());
-        counts.merge(kind, 1, Integer::sum);
+        List<Place> list = places.get(kind);
+        if (list == null) {
+            list = new ArrayList<>();
+            places.put(kind, list);
+        }
+        counts.put(kind, counts.getOrDefault(kind, 0) + 1);
         if (list.size() < MOST) {
             list.add(new Place(position, id));
         }
@@ -41,21 +45,25 @@ final class ScanNotes {
 
     /** Takes in what a later segment of the file noted. */
     void addAll(ScanNotes later) {
-        later.places.forEach((kind, list) -> {
+        for (Map.Entry<Kind, List<Place>> entry : later.places.entrySet()) {
+            Kind kind = entry.getKey();
             int before = counts.getOrDefault(kind, 0);
-            list.forEach(place -> add(kind, place.position(), place.id()));
+            for (Place place : entry.getValue()) {
+                add(kind, place.position(), place.id());
+            }
             counts.put(kind, before + later.counts.getOrDefault(kind, 0));
-        });
+        }
     }
 
     List<StepNote> list(LineNumbers lines) {
         List<StepNote> notes = new ArrayList<>();
-        places.forEach((kind, list) -> {
-            for (Place place : list) {
+        for (Map.Entry<Kind, List<Place>> entry : places.entrySet()) {
+            Kind kind = entry.getKey();
+            for (Place place : entry.getValue()) {
                 String message = String.format(Locale.ROOT, kind.message, place.id());
                 notes.add(new StepNote(message, lines.lineAt(place.position()), place.id()));
             }
-            int more = counts.getOrDefault(kind, 0) - list.size();
+            int more = counts.getOrDefault(kind, 0) - entry.getValue().size();
             if (more > 0) {
                 notes.add(new StepNote(
                         more + " more of this kind: "
@@ -63,7 +71,7 @@ final class ScanNotes {
                         0,
                         0));
             }
-        });
+        }
         return List.copyOf(notes);
     }
 }

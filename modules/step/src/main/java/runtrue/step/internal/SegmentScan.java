@@ -7,9 +7,9 @@ import runtrue.step.StepException;
 
 /**
  * Indexes one segment of a file, from one place between statements to another. Ordinary records go through {@link
- * #records}; all that is rare (comments, odd white space, section names, errors) through {@link Statements}.
+ * #ordinary}; all that is rare (comments, odd white space, section names, errors) through {@link Statements}.
  */
-final class SegmentScan {
+final class SegmentScan implements Statements.Complaint {
     /** Where in the exchange structure a scan is, between two statements. */
     enum Place {
         BETWEEN_SECTIONS,
@@ -49,7 +49,7 @@ final class SegmentScan {
         this.cuts = cuts;
         this.stopped = from;
         this.piece = new Piece(ByteBuffer.allocate(0), from);
-        this.text = new Statements(piece.bytes(), this::fail);
+        this.text = new Statements(piece.bytes(), this);
         this.block = new RecordBlock(piece, 0);
     }
 
@@ -83,7 +83,7 @@ final class SegmentScan {
                     return;
                 }
                 if (done == 0 && length == LONGEST_PIECE) {
-                    throw fail(0, "a single record is longer than 2 GiB");
+                    throw at(0, "a single record is longer than 2 GiB");
                 }
                 length = done > 0 ? cuts.pieceBytes() : (int) Math.min(LONGEST_PIECE, length * 2L);
             }
@@ -94,7 +94,7 @@ final class SegmentScan {
 
     private void open(int length) {
         piece = file.piece(stopped, (int) Math.min(length, to - stopped));
-        text = new Statements(piece.bytes(), this::fail);
+        text = new Statements(piece.bytes(), this);
         block = new RecordBlock(piece, 0);
     }
 
@@ -121,67 +121,81 @@ final class SegmentScan {
         return p;
     }
 
-    /**
-     * Ordinary records, as fast as may be: eight bytes at a time, no allocation but a block in 65 536 records. Stops
-     * before a record that is anything but {@code #digits = NAME(...);} without comments and line breaks in strings, or
-     * that ends within the last bytes of the piece.
-     */
+    /** Goes on from record to record while they are ordinary; stops behind the last that was. */
     private int records(int from) {
         ByteBuffer bytes = piece.bytes();
         int last = bytes.limit() - 3 * Long.BYTES;
-        RecordBlock into = block;
+        int p = from;
+        while (p <= last) {
+            int behind = ordinary(bytes, p, last);
+            if (behind < 0) {
+                return p;
+            }
+            p = behind;
+        }
+        return p;
+    }
+
+    /**
+     * Indexes one record, as fast as may be: eight bytes at a time, no allocation but a block in 65 536 records. Answers
+     * the place behind it, or -1 when it is anything but {@code #digits = NAME(...);} without comments and line breaks in
+     * strings, or ends within the last bytes of the piece.
+     *
+     * <p>One call a record and one small method a loop: a cold process compiles them sooner and cheaper than one large
+     * loop, whose every inner loop is compiled on its own while it runs.
+     */
+    private int ordinary(ByteBuffer bytes, int from, int last) {
+        int start = skipSpace(bytes, from, last);
+        if (start > last || bytes.get(start) != '#') {
+            return -1;
+        }
+        long word = EightBytes.at(bytes, start + 1);
+        int digits = EightBytes.before(EightBytes.notDigits(word));
+        int p = start + 1 + digits;
+        if (digits == 0 || p > last) {
+            return -1;
+        }
+        int id = EightBytes.number(word, digits);
+        if (bytes.get(p) == ' ') {
+            p++;
+        }
+        if (bytes.get(p) != '=') {
+            return -1;
+        }
+        p++;
+        if (bytes.get(p) == ' ') {
+            p++;
+        }
+        long hash = 0;
+        while (p <= last) {
+            word = EightBytes.at(bytes, p);
+            long less = EightBytes.lessThanZero(word);
+            int letters = EightBytes.before(less);
+            hash = EightBytes.mix(hash, EightBytes.first(word, letters));
+            p += letters;
+            if (less != 0) {
+                break;
+            }
+        }
+        int keyword = keywords.find(hash);
+        if (keyword < 0 || bytes.get(p) != '(') {
+            return -1;
+        }
+        p = end(bytes, p, last);
+        if (p >= 0) {
+            (block.full() ? nextBlock(start) : block).add(id, keyword, start);
+        }
+        return p;
+    }
+
+    private static int skipSpace(ByteBuffer bytes, int from, int last) {
         int p = from;
         while (p <= last) {
             byte b = bytes.get(p);
-            if (b != '#') {
-                if (b > ' ' || b < 0) {
-                    return p;
-                }
-                p++;
-                continue;
+            if (b > ' ' || b < 0) {
+                return p;
             }
-            int start = p;
-            long word = EightBytes.at(bytes, p + 1);
-            int digits = EightBytes.before(EightBytes.notDigits(word));
-            if (digits == 0) {
-                return start;
-            }
-            int id = EightBytes.number(word, digits);
-            p += 1 + digits;
-            while ((b = bytes.get(p)) == ' ' && p < last) {
-                p++;
-            }
-            if (b != '=') {
-                return start;
-            }
-            do {
-                p++;
-            } while ((b = bytes.get(p)) == ' ' && p < last);
-
-            long hash = 0;
-            long less;
-            do {
-                if (p > last) {
-                    return start;
-                }
-                word = EightBytes.at(bytes, p);
-                less = EightBytes.lessThanZero(word);
-                int letters = EightBytes.before(less);
-                hash = EightBytes.mix(hash, EightBytes.first(word, letters));
-                p += letters;
-            } while (less == 0);
-            int keyword = keywords.find(hash);
-            if (keyword < 0 || bytes.get(p) != '(') {
-                return start;
-            }
-            p = end(bytes, p, last);
-            if (p < 0) {
-                return start;
-            }
-            if (into.full()) {
-                into = nextBlock(start);
-            }
-            into.add(id, keyword, start);
+            p++;
         }
         return p;
     }
@@ -194,33 +208,30 @@ final class SegmentScan {
             long found = EightBytes.zeros(word ^ EightBytes.SEMICOLONS)
                     | EightBytes.zeros(word ^ EightBytes.EQUALS)
                     | EightBytes.zeros((word | EightBytes.QUOTE_OR_SLASH) ^ EightBytes.SLASHES);
-            if (found == 0) {
-                p += Long.BYTES;
-                continue;
-            }
             p += EightBytes.before(found);
-            byte b = bytes.get(p);
-            if (b == ';') {
-                return p + 1;
-            }
-            if (b != '\'') {
-                return -1;
-            }
-            p++;
-            do {
-                if (p > last) {
-                    return -1;
+            if (found != 0) {
+                byte b = bytes.get(p);
+                if (b == ';') {
+                    return p + 1;
                 }
-                word = EightBytes.at(bytes, p);
-                found = EightBytes.zeros(word ^ EightBytes.QUOTES) | EightBytes.controls(word);
-                p += EightBytes.before(found);
-            } while (found == 0);
-            if (bytes.get(p) != '\'') {
-                return -1;
+                p = b == '\'' ? endOfString(bytes, p + 1, last) : Integer.MAX_VALUE;
             }
-            p++;
         }
         return -1;
+    }
+
+    /** Behind the closing quote; a large number when there is none on the line. */
+    private static int endOfString(ByteBuffer bytes, int from, int last) {
+        int p = from;
+        while (p <= last) {
+            long word = EightBytes.at(bytes, p);
+            long found = EightBytes.zeros(word ^ EightBytes.QUOTES) | EightBytes.controls(word);
+            p += EightBytes.before(found);
+            if (found != 0) {
+                return bytes.get(p) == '\'' ? p + 1 : Integer.MAX_VALUE;
+            }
+        }
+        return Integer.MAX_VALUE;
     }
 
     private RecordBlock nextBlock(int start) {
@@ -245,10 +256,10 @@ final class SegmentScan {
             return Statements.UNFINISHED;
         }
         if (p == start + 1 || bytes.get(sign) != '=') {
-            throw fail(start, "a record must begin like #12=, found " + sample(start));
+            throw at(start, "a record must begin like #12=, found " + sample(start));
         }
         if (id > Integer.MAX_VALUE) {
-            throw fail(start, "instance number " + text.text(start, p) + " is larger than " + Integer.MAX_VALUE);
+            throw at(start, "instance number " + text.text(start, p) + " is larger than " + Integer.MAX_VALUE);
         }
         int name = text.skipBlank(sign + 1);
         if (name < 0 || name == bytes.limit()) {
@@ -277,7 +288,7 @@ final class SegmentScan {
             return Statements.UNFINISHED;
         }
         if (behind == letters || bytes.get(list) != '(') {
-            throw fail(start, "#" + id + " has no entity name with a list in brackets, found " + sample(name));
+            throw at(start, "#" + id + " has no entity name with a list in brackets, found " + sample(name));
         }
         int end = text.endOfStatement(list);
         if (end >= 0) {
@@ -299,7 +310,7 @@ final class SegmentScan {
         int code = keywords.find(hash);
         if (code == KeywordTable.NONE) {
             if (keywords.size() == KeywordTable.MOST) {
-                throw fail(from, "there are more than " + KeywordTable.MOST + " entity names");
+                throw at(from, "there are more than " + KeywordTable.MOST + " entity names");
             }
             code = keywords.add(hash, text.upperCase(from, to));
         }
@@ -321,7 +332,7 @@ final class SegmentScan {
         }
         if (place == Place.IN_DATA) {
             if (!word.equals("ENDSEC")) {
-                throw fail(start, "a record or ENDSEC is expected, found " + sample(start));
+                throw at(start, "a record or ENDSEC is expected, found " + sample(start));
             }
             place = Place.BETWEEN_SECTIONS;
             return end;
@@ -336,7 +347,7 @@ final class SegmentScan {
 
     private int foreign(int start, String word, int behind) {
         if (!word.equals("ANCHOR") && !word.equals("REFERENCE")) {
-            throw fail(start, "DATA or END-ISO-10303-21 is expected, found " + sample(start));
+            throw at(start, "DATA or END-ISO-10303-21 is expected, found " + sample(start));
         }
         int p = text.skipBlank(behind);
         while (p >= 0 && p < piece.length()) {
@@ -357,7 +368,8 @@ final class SegmentScan {
         return "\"" + text.text(from, to).replaceAll("[^ -~]+", " ") + "\"";
     }
 
-    private StepException fail(int offset, String what) {
+    @Override
+    public StepException at(int offset, String what) {
         int line = new LineNumbers(file).lineAt(piece.start() + offset);
         return new StepException(file.name() + ", line " + line + ": " + what);
     }
