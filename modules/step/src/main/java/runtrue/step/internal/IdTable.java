@@ -21,7 +21,7 @@ final class IdTable {
     private long[] bits = {};
     /** Numbers below the word. */
     private int[] below = {};
-    /** Ordinal of each place in order; empty when the file is in order. */
+    /** One more than the ordinal of each place in order, 0 for none yet; empty when the file is in order. */
     private int[] ordinals = {};
 
     private int distinct;
@@ -63,7 +63,7 @@ final class IdTable {
             return NONE;
         }
         int rank = rank(id);
-        return ordinals.length == 0 ? rank : ordinals[rank];
+        return ordinals.length == 0 ? rank : ordinals[rank] - 1;
     }
 
     private int rank(int id) {
@@ -86,14 +86,18 @@ final class IdTable {
 
     private void orderByRank() {
         ordinals = new int[distinct];
-        Arrays.fill(ordinals, NONE);
-        for (int ordinal = 0; ordinal < records.size(); ordinal++) {
-            int id = records.id(ordinal);
-            int rank = rank(id);
-            if (ordinals[rank] == NONE) {
-                ordinals[rank] = ordinal;
+        for (int i = 0; i < records.blocks().length; i++) {
+            orderByRank(records.blocks()[i], records.firstOf(i));
+        }
+    }
+
+    private void orderByRank(RecordBlock block, int first) {
+        for (int i = 0; i < block.count; i++) {
+            int rank = rank(block.ids[i]);
+            if (ordinals[rank] == 0) {
+                ordinals[rank] = first + i + 1;
             } else {
-                notes.add(ScanNotes.Kind.DUPLICATE, records.position(ordinal), id);
+                notes.add(ScanNotes.Kind.DUPLICATE, records.position(first + i), block.ids[i]);
             }
         }
     }
@@ -111,7 +115,7 @@ final class IdTable {
             if (i > 0 && id == (int) (pairs[i - 1] >>> 32)) {
                 notes.add(ScanNotes.Kind.DUPLICATE, records.position((int) pairs[i]), id);
             } else {
-                ordinals[distinct++] = (int) pairs[i];
+                ordinals[distinct++] = (int) pairs[i] + 1;
             }
         }
         ordinals = Arrays.copyOf(ordinals, distinct);
@@ -122,7 +126,7 @@ final class IdTable {
         int high = distinct - 1;
         while (low <= high) {
             int middle = (low + high) >>> 1;
-            int ordinal = ordinals.length == 0 ? middle : ordinals[middle];
+            int ordinal = ordinals.length == 0 ? middle : ordinals[middle] - 1;
             int found = records.id(ordinal);
             if (found == id) {
                 return ordinal;

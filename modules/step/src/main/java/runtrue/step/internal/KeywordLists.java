@@ -8,23 +8,30 @@ final class KeywordLists {
     private final int[] ids;
 
     KeywordLists(RecordSequence records, IdTable table, int keywords) {
-        boolean repeats = table.size() < records.size();
         int[] next = new int[keywords + 1];
         for (RecordBlock block : records.blocks()) {
-            for (int i = 0; i < block.count; i++) {
-                next[block.keyword(i) + 1]++;
-            }
+            block.countKeywords(next);
         }
         for (int i = 0; i < keywords; i++) {
             next[i + 1] += next[i];
         }
         starts = next.clone();
         ids = new int[records.size()];
-        for (int b = 0; b < records.blocks().length; b++) {
-            RecordBlock block = records.blocks()[b];
-            for (int i = 0; i < block.count; i++) {
-                boolean counts = !repeats || table.ordinal(block.ids[i]) == records.firstOf(b) + i;
-                ids[next[block.keyword(i)]++] = counts ? block.ids[i] : -1;
+        for (RecordBlock block : records.blocks()) {
+            block.listByKeyword(next, ids);
+        }
+        if (table.size() < records.size()) {
+            dropRepeats(records, table);
+        }
+    }
+
+    /** Puts -1 for records whose number was taken before. */
+    private void dropRepeats(RecordSequence records, IdTable table) {
+        int[] next = starts.clone();
+        for (int ordinal = 0; ordinal < records.size(); ordinal++) {
+            int place = next[records.keyword(ordinal)]++;
+            if (table.ordinal(ids[place]) != ordinal) {
+                ids[place] = -1;
             }
         }
     }

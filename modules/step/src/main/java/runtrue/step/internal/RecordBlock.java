@@ -63,4 +63,18 @@ final class RecordBlock {
             bits[ids[i] >>> 6] |= 1L << ids[i];
         }
     }
+
+    /** Counts the records of each entity name, one place up. */
+    void countKeywords(int[] counts) {
+        for (int i = 0; i < count; i++) {
+            counts[codes[keywords[i]] + 1]++;
+        }
+    }
+
+    /** Puts each instance number at the next place of its entity name. */
+    void listByKeyword(int[] next, int[] target) {
+        for (int i = 0; i < count; i++) {
+            target[next[codes[keywords[i]]]++] = ids[i];
+        }
+    }
 }

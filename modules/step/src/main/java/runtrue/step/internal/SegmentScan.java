@@ -123,13 +123,26 @@ final class SegmentScan implements Statements.Complaint {
 
     /** Goes on from record to record while they are ordinary; stops behind the last that was. */
     private int records(int from) {
+        int p = from;
+        do {
+            if (block.full()) {
+                nextBlock(p);
+            }
+            p = fill(p);
+        } while (block.full());
+        return p;
+    }
+
+    /** Stops when the block is full, too: in the loop itself that rare case would cost a second compilation. */
+    private int fill(int from) {
         ByteBuffer bytes = piece.bytes();
+        RecordBlock into = block;
         int last = bytes.limit() - 3 * Long.BYTES;
         int p = from;
-        while (p <= last) {
-            int behind = ordinary(bytes, p, last);
+        while (p <= last && !into.full()) {
+            int behind = ordinary(bytes, p, last, into);
             if (behind < 0) {
-                return p;
+                break;
             }
             p = behind;
         }
@@ -144,7 +157,7 @@ final class SegmentScan implements Statements.Complaint {
      * <p>One call a record and one small method a loop: a cold process compiles them sooner and cheaper than one large
      * loop, whose every inner loop is compiled on its own while it runs.
      */
-    private int ordinary(ByteBuffer bytes, int from, int last) {
+    private int ordinary(ByteBuffer bytes, int from, int last, RecordBlock into) {
         int start = skipSpace(bytes, from, last);
         if (start > last || bytes.get(start) != '#') {
             return -1;
@@ -183,7 +196,7 @@ final class SegmentScan implements Statements.Complaint {
         }
         p = end(bytes, p, last);
         if (p >= 0) {
-            (block.full() ? nextBlock(start) : block).add(id, keyword, start);
+            into.add(id, keyword, start);
         }
         return p;
     }
