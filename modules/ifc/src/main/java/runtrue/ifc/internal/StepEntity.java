@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.IfcEntity;
 import runtrue.ifc.IfcException;
@@ -65,14 +66,19 @@ final class StepEntity implements IfcEntity {
     private StepInstance instance() {
         StepInstance known = decoded;
         if (known == null) {
-            try {
-                known = model.file().instance(id);
-            } catch (StepException e) {
-                throw new IfcException(String.valueOf(e.getMessage()), e);
-            }
+            known = fromFile(() -> model.file().instance(id));
             decoded = known;
         }
         return known;
+    }
+
+    /** What cannot be read in the file is, to callers, an entity that does not say what is needed. */
+    private static <T extends @Nullable Object> T fromFile(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (StepException e) {
+            throw new IfcException(String.valueOf(e.getMessage()), e);
+        }
     }
 
     @Override
@@ -106,10 +112,12 @@ final class StepEntity implements IfcEntity {
         }
         List<IfcEntity> found = new ArrayList<>();
         if (decoded == null) {
-            model.file().references(id, index, target -> found.add(follow(attribute, target)));
-        } else {
-            collect(attribute, value(attribute), found);
+            return fromFile(() -> {
+                model.file().references(id, index, target -> found.add(follow(attribute, target)));
+                return found;
+            });
         }
+        collect(attribute, value(attribute), found);
         return found;
     }
 
@@ -150,7 +158,7 @@ final class StepEntity implements IfcEntity {
         if (index < 0) {
             return new double[0];
         }
-        double[] numbers = decoded == null ? model.file().numbers(id, index) : null;
+        double[] numbers = decoded == null ? fromFile(() -> model.file().numbers(id, index)) : null;
         if (numbers == null) {
             numbers = Values.numbers(value(attribute));
         }

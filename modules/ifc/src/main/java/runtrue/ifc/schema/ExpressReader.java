@@ -14,7 +14,8 @@ final class ExpressReader {
     private static final Pattern ENTITY =
             Pattern.compile("\\bENTITY\\s+(\\w+)([^;]*);(.*?)\\bEND_ENTITY\\s*;", Pattern.DOTALL);
     private static final Pattern SUPERTYPE = Pattern.compile("\\bSUBTYPE\\s+OF\\s*\\(\\s*(\\w+)\\s*(,?)");
-    private static final Pattern LATER_SECTION = Pattern.compile("\\b(INVERSE|DERIVE|UNIQUE|WHERE)\\b");
+    /** At the start of a statement: UNIQUE also stands within types, as in LIST OF UNIQUE. */
+    private static final Pattern LATER_SECTION = Pattern.compile("(?<=^|;)\\s*(INVERSE|DERIVE|UNIQUE|WHERE)\\b");
 
     private ExpressReader() {}
 

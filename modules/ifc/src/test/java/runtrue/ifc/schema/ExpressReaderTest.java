@@ -38,6 +38,20 @@ class ExpressReaderTest {
     }
 
     @Test
+    void readsOnAfterAListOfUniqueItems() {
+        assertThat(ExpressReader.read("""
+                ENTITY IfcTypeProduct SUBTYPE OF (IfcTypeObject);
+                  RepresentationMaps : OPTIONAL LIST [1:?] OF UNIQUE IfcRepresentationMap;
+                  Tag : OPTIONAL IfcLabel;
+                 UNIQUE
+                  UR1 : Tag;
+                END_ENTITY;
+                """))
+                .containsExactly(
+                        new ExpressEntity("IfcTypeProduct", "IfcTypeObject", List.of("RepresentationMaps", "Tag")));
+    }
+
+    @Test
     void passesOverCommentsAndSupertypeLists() {
         assertThat(ExpressReader.read("""
                 (* ENTITY IfcNothing; END_ENTITY; *)
