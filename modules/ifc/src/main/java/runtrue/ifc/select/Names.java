@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
 final class Names {
     /** What has a roof word in its name and is no roof surface: equipment, edges, framing, the storey below. */
     private static final String NO_ROOF_SURFACE = "roof ?top|gutter|drain|downpipe|window|sky ?light|roof ?light|hatch"
-            + "|(?<!\\p{L})fans?(?!\\p{L})|(?<!\\p{L})vent|ladder|walkway|truss|rafter|purlin|batten|beam|framing|anchor|ceiling|terrace"
-            + "|rinne|fenster|luke|boden|geschoss|terrasse|raum|stuhl|latte|balken|ablauf|kuppel|gully|einlauf"
+            + "|(?<!\\p{L})fans?(?!\\p{L})|(?<!\\p{L})vent|ladder|walkway|truss|rafter|purlin|batten|beam|framing|anchor|ceiling|roof terrace"
+            + "|rinne|fenster|luke|dach(?:boden|geschoss|terrasse|raum|stuhl|latte)|balken|ablauf|kuppel|gully|einlauf"
             + "|gouttière|chéneau|fenêtre|lucarne|charpente|canalón|canaleta|ventana|calha|claraboia|grondaia"
             + "|lucernario|innertak|undertak|takränna|takfönster|takrenne|takvindu|dakgoot|dakraam|dakkapel|rynna|okno|okap|žlab";
 
