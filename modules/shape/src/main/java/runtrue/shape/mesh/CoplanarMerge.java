@@ -18,6 +18,12 @@ final class CoplanarMerge {
 
     private static final double LEAST_COSINE = 0.9;
 
+    /**
+     * Faces of like direction join when this near to the plane, in plane tolerances. Much less than the whole tolerance,
+     * which is for the joints between elements: facets of a flat vault are to stay facets.
+     */
+    private static final double WITHIN_ELEMENT = 0.25;
+
     private final double[] xyz;
     private final int[][][] faces;
     private final EdgeMap edges;
@@ -104,7 +110,7 @@ final class CoplanarMerge {
         if (planes[other].degenerate()) {
             return rounding;
         }
-        return (dot >= cosine && off <= tolerances.plane()) || (dot >= LEAST_COSINE && rounding);
+        return (dot >= cosine && off <= WITHIN_ELEMENT * tolerances.plane()) || (dot >= LEAST_COSINE && rounding);
     }
 
     private void addMerged(int seed, int[] members, List<int[][]> result) {

@@ -71,7 +71,7 @@ class ExtrusionTest {
         double volume = Extrusion.of(circle, AffineTransformMatrix3D.identity(), Vector3D.of(0, 0, 2))
                 .mesh()
                 .volume();
-        double inner = Math.max(radius - chord, radius * Math.cos(Math.PI / 8));
+        double inner = Math.max(radius - chord, radius * Math.cos(Math.PI / 12));
         assertThat(volume).isGreaterThan(2 * Math.PI * inner * inner).isLessThan(2 * Math.PI * radius * radius);
     }
 
