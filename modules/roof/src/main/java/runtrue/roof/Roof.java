@@ -16,6 +16,15 @@ public record Roof(
         unplaced = List.copyOf(unplaced);
     }
 
-    /** An element that gave no plane, with the reason; for example one that lies under another layer. */
-    public record Unplaced(ReadElement element, String reason) {}
+    /**
+     * An element that gave no plane, with the reason.
+     *
+     * @param counted whether it is accounted for all the same, for example as a layer under the one that gave the plane
+     */
+    public record Unplaced(ReadElement element, String reason, boolean counted) {
+        /** One that is not accounted for: part of the roof that nothing is said about. */
+        public Unplaced(ReadElement element, String reason) {
+            this(element, reason, false);
+        }
+    }
 }

@@ -54,7 +54,8 @@ public final class PlaneReader {
         planes.forEach(p -> used.addAll(p.elements()));
         for (ReadElement element : elements) {
             if (hidden.contains(element) && !used.contains(element)) {
-                unplaced.add(new Unplaced(element, "lies under another layer of the roof and is counted with it"));
+                unplaced.add(
+                        new Unplaced(element, "lies under another layer of the roof and is counted with it", true));
             } else if (lookUp.contains(element) && !used.contains(element)) {
                 unplaced.add(new Unplaced(element, "its upward faces are too small to be roof"));
             }
