@@ -81,13 +81,13 @@ public final class NotRead {
                         List.of(
                                 Column.<Gap>text("What", 21, Gap::kind),
                                 Column.wrapped("Element or subject", 36, Gap::subject),
+                                Column.wrapped("Why, and what to do", 60, Gap::reason),
                                 Column.wrapped("GlobalId", 26, Gap::globalIds),
                                 Column.text("Class", 16, Gap::ifcClass),
                                 Column.wrapped("File", 28, Gap::file),
                                 new Column<>("Number in the file", "", 11, false, g -> number(g.stepId())),
                                 Column.wrapped("Storey", 16, Gap::storey),
-                                Column.wrapped("Representation", 26, Gap::representation),
-                                Column.wrapped("Why, and what to do", 60, Gap::reason)),
+                                Column.wrapped("Representation", 26, Gap::representation)),
                         gaps,
                         "Everything was read and assessed.")
                 .page();

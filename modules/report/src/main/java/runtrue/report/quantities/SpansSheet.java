@@ -23,14 +23,14 @@ final class SpansSheet {
     }
 
     private static List<Placed> placed(PlaneResult plane) {
-        Map<String, Integer> numbers = new HashMap<>();
-        plane.supports().forEach(l -> numbers.put(l.id(), l.number()));
+        Map<String, String> numbers = new HashMap<>();
+        plane.supports().forEach(l -> numbers.put(l.id(), "line " + l.number()));
         return plane.spans().stream()
                 .map(s -> new Placed(
                         plane.name(),
                         s,
-                        s.lower().isEmpty() ? "eave" : "line " + numbers.get(s.lower()),
-                        s.upper().isEmpty() ? "high edge" : "line " + numbers.get(s.upper())))
+                        s.lower().isEmpty() ? "eave" : numbers.getOrDefault(s.lower(), s.lower()),
+                        s.upper().isEmpty() ? "high edge" : numbers.getOrDefault(s.upper(), s.upper())))
                 .toList();
     }
 

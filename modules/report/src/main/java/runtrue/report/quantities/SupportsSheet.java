@@ -34,7 +34,7 @@ final class SupportsSheet {
                 Column.text("Class", 14, p -> p.piece().element().ifcClass()),
                 Column.wrapped("File", 26, p -> p.piece().element().file()),
                 Column.wrapped(
-                        "Recognised as support", 26, p -> p.piece().element().evidence()),
+                        "Recognised as support", 36, p -> p.piece().element().evidence()),
                 Column.millimetres(
                         "Contact face under skin",
                         p -> OptionalDouble.of(-p.piece().contactMetres())),

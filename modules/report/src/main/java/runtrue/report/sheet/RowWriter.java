@@ -1,11 +1,15 @@
 package runtrue.report.sheet;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 
 /** Writes the rows of a page. Texts become string cells whatever they look like; nothing ever becomes a formula. */
 final class RowWriter {
+    private static final int DECIMALS = 9;
+
     private RowWriter() {}
 
     static void write(Page page, Sheet sheet, Styles styles) {
@@ -21,6 +25,13 @@ final class RowWriter {
         }
     }
 
+    /** Differences of rounded lengths carry digits that no one measured: 0.3000000000000007. */
+    private static double rounded(double value) {
+        return BigDecimal.valueOf(value)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .doubleValue();
+    }
+
     private static CellStyle style(Cell cell, Styles styles) {
         return cell instanceof Cell.Text text && CellText.looksLive(text.text())
                 ? styles.quoted(cell.look())
@@ -32,7 +43,7 @@ final class RowWriter {
         if (cell instanceof Cell.Text text) {
             target.setCellValue(CellText.clean(text.text()));
         } else if (cell instanceof Cell.Figure figure) {
-            target.setCellValue(figure.value());
+            target.setCellValue(rounded(figure.value()));
         }
     }
 }
