@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.MinimumAreaRectangle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -94,13 +93,7 @@ public final class BodyFinder {
             return false;
         }
         Coordinate[] points = nearest.nearestPoints();
-        return Math.abs(height(a, points[0]) - height(b, points[1])) < STEP;
-    }
-
-    private static double height(RoofPlane plane, Coordinate at) {
-        Vector3D n = plane.frame().normal();
-        Vector3D p = plane.frame().origin();
-        return p.getZ() - (n.getX() * (at.x - p.getX()) + n.getY() * (at.y - p.getY())) / n.getZ();
+        return Math.abs(PlanViews.height(a, points[0]) - PlanViews.height(b, points[1])) < STEP;
     }
 
     private static RoofBody body(List<RoofPlane> planes, List<Geometry> plans) {

@@ -44,7 +44,7 @@ public final class EdgeFinder {
                 }
             }
         }
-        addOuter(edges, sides, shared);
+        addOuter(edges, planes, sides, shared);
         return identified(edges);
     }
 
@@ -93,21 +93,33 @@ public final class EdgeFinder {
                 .anyMatch(t -> Math.min(t.to(), part.to()) - Math.max(t.from(), part.from()) > tolerances.joint());
     }
 
-    private void addOuter(List<RoofEdge> edges, List<List<Side>> sides, IdentityHashMap<Side, List<Interval>> shared) {
+    private void addOuter(
+            List<RoofEdge> edges,
+            List<RoofPlane> planes,
+            List<List<Side>> sides,
+            IdentityHashMap<Side, List<Interval>> shared) {
         List<Side> outer = new ArrayList<>();
         sides.forEach(list -> list.forEach(s -> outer.addAll(free(s, shared.getOrDefault(s, List.of())))));
+        HigherPlanes higher = new HigherPlanes(planes);
         for (Side side : outer) {
-            EdgeKind kind = EdgeKinds.outer(side);
-            boolean gutter = kind == EdgeKind.EAVE && outer.stream().anyMatch(other -> isAcrossGutter(side, other));
             edges.add(new RoofEdge(
                     "",
-                    gutter ? EdgeKind.BOX_GUTTER : kind,
+                    kind(side, outer, higher),
                     List.of(side.plane().id()),
                     side.from(),
                     side.to(),
                     side.length(),
                     OptionalDouble.empty()));
         }
+    }
+
+    private EdgeKind kind(Side side, List<Side> outer, HigherPlanes higher) {
+        EdgeKind kind = EdgeKinds.outer(side);
+        if (kind == EdgeKind.EAVE) {
+            boolean gutter = outer.stream().anyMatch(other -> isAcrossGutter(side, other));
+            return gutter ? EdgeKind.BOX_GUTTER : kind;
+        }
+        return higher.riseAlong(side) ? EdgeKind.ABUTMENT : kind;
     }
 
     /** What is left of a side; ends shorter than a joint come from mitres and belong to the shared edge. */

@@ -1,5 +1,7 @@
 package runtrue.roof.edge;
 
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -24,6 +26,13 @@ final class PlanViews {
         } catch (NoninvertibleTransformationException e) {
             throw new IllegalStateException("an upright plane is no roof: " + plane.id(), e);
         }
+    }
+
+    /** z of the plane, or of its extension, above a point of the plan; metres, moved by the drop origin. */
+    static double height(RoofPlane plane, Coordinate at) {
+        Vector3D n = plane.frame().normal();
+        Vector3D p = plane.frame().origin();
+        return p.getZ() - (n.getX() * (at.x - p.getX()) + n.getY() * (at.y - p.getY())) / n.getZ();
     }
 
     private static AffineTransformation toPlan(PlaneFrame f) {
