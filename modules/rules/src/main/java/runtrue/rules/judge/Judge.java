@@ -44,7 +44,8 @@ public final class Judge {
         return judge(rules, system, settings, roof, drop, (body, width) -> Roofs.zones(roof, body, width));
     }
 
-    static List<Judgement> judge(
+    /** The same with zones made by the caller, who thereby sees them: called once for each body with its zone width. */
+    public static List<Judgement> judge(
             RuleSet rules,
             RoofSystem system,
             DropSettings settings,
