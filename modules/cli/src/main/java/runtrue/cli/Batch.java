@@ -72,6 +72,7 @@ final class Batch {
     private CheckedDrop checkAndWrite(Drop drop, String title) {
         try (ProgressDisplay display = new ProgressDisplay(title, style, err)) {
             CheckedDrop checked = check.check(drop, display.progress());
+            checked.notes().forEach(note -> tell(drop, note));
             display.progress().stage(Stage.WRITING, 0);
             output.write(drop.name(), checked.files(), threads);
             return checked;

@@ -9,10 +9,12 @@ import java.util.List;
  * @param area true area of all planes, penetrations off, square metres
  * @param counts of outcomes, one for every rule on every subject
  * @param unread elements and files that could not be read
+ * @param notes what a person should hear at once: files that could not be read
  * @param files to be written to the drop's output folder
  */
-record CheckedDrop(int planes, double area, Counts counts, int unread, List<OutputFile> files) {
+record CheckedDrop(int planes, double area, Counts counts, int unread, List<String> notes, List<OutputFile> files) {
     CheckedDrop {
+        notes = List.copyOf(notes);
         files = List.copyOf(files);
     }
 

@@ -38,7 +38,7 @@ final class FakeCheck implements DropCheck.Factory {
 
     static CheckedDrop checked(int conforms, int doesNotConform, int notAssessed, int unread) {
         var counts = new CheckedDrop.Counts(conforms, doesNotConform, notAssessed, 0);
-        return new CheckedDrop(2, 1234.56, counts, unread, List.of(file("result.json", "new")));
+        return new CheckedDrop(2, 1234.56, counts, unread, List.of(), List.of(file("result.json", "new")));
     }
 
     static OutputFile file(String name, String content) {

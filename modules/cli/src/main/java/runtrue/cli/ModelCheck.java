@@ -1,0 +1,209 @@
+package runtrue.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import runtrue.bill.Bill;
+import runtrue.bill.Bills;
+import runtrue.drop.Drop;
+import runtrue.ifc.GridAxis;
+import runtrue.report.Workbooks;
+import runtrue.result.CheckResult;
+import runtrue.result.build.CheckInput;
+import runtrue.result.build.ResultBuilder;
+import runtrue.result.json.ResultJson;
+import runtrue.roof.Roof;
+import runtrue.roof.Roofs;
+import runtrue.roof.Zone;
+import runtrue.roof.read.DropElements;
+import runtrue.rules.DropSettings;
+import runtrue.rules.Judgement;
+import runtrue.rules.RoofSystem;
+import runtrue.rules.RoofSystems;
+import runtrue.rules.RuleException;
+import runtrue.rules.RuleSet;
+import runtrue.rules.RuleSets;
+import runtrue.rules.SettingsFiles;
+import runtrue.rules.judge.DropFacts;
+import runtrue.rules.judge.Judge;
+import runtrue.shape.Tolerances;
+
+/**
+ * The way from a drop's files to its results, one stage after another. The rule set is compiled beside the reading of
+ * the first model: the expression library takes longer to start than a small model to read.
+ */
+final class ModelCheck implements DropCheck {
+    private static final String DEFAULT_RULES = "long-run-sheets";
+
+    private final CheckOptions options;
+    private final Instant runStamp;
+    private final ForkJoinPool pool;
+    private final CompletableFuture<RuleSet> rules;
+
+    private ModelCheck(CheckOptions options, Instant runStamp) {
+        this.options = options;
+        this.runStamp = runStamp;
+        this.pool = new ForkJoinPool(options.threads());
+        this.rules = CompletableFuture.supplyAsync(this::loadRules);
+    }
+
+    /** A check whose results carry the given time of the run. */
+    static DropCheck with(CheckOptions options, Instant runStamp) {
+        return new ModelCheck(options, runStamp);
+    }
+
+    @Override
+    public CheckedDrop check(Drop drop, Progress progress) {
+        DropSettings settings = loading(() ->
+                SettingsFiles.load(Optional.empty(), options.settings().or(drop::settingsFile), options.overrides()));
+        RoofSystem system = loading(() -> loadSystem(options.system().orElse(settings.system())));
+        progress.stage(Stage.INDEXING, drop.files().size());
+        try (OpenDrop open = OpenDrop.open(drop, progress)) {
+            if (open.models().isEmpty()) {
+                throw CheckException.ofDrop(
+                        String.join(System.lineSeparator(), open.failures()), new IllegalStateException());
+            }
+            return onPool(() -> check(open, drop, settings, system, progress));
+        }
+    }
+
+    private CheckedDrop check(OpenDrop open, Drop drop, DropSettings settings, RoofSystem system, Progress progress) {
+        progress.stage(Stage.READING_SHAPES, 0);
+        Tolerances tolerances = Tolerances.standard();
+        DropElements elements = DropElements.read(open.models(), Selections.of(settings.selectors()), tolerances);
+        progress.stage(Stage.LAYING_OUT, 0);
+        Roof roof = Roofs.layOut(
+                elements.roofs(),
+                elements.members(),
+                RoofChoices.of(settings, system, elements.origin(), open.trueNorth(), tolerances));
+        Bill bill = Bills.of(roof, system, settings);
+        progress.stage(Stage.JUDGING, 0);
+        RuleSet ruleSet = compiledRules();
+        List<GridAxis> axes = open.gridAxes();
+        List<Zone> zones = new ArrayList<>();
+        List<Judgement> judgements =
+                Judge.judge(ruleSet, system, settings, roof, facts(drop, elements, open, axes), (body, width) -> {
+                    List<Zone> made = Roofs.zones(roof, body, width);
+                    zones.addAll(made);
+                    return made;
+                });
+        CheckResult result = ResultBuilder.build(new CheckInput(
+                Version.number(),
+                runStamp.toString(),
+                drop.name(),
+                open.fileInfos(elements),
+                ResultParts.ruleSet(ruleSet),
+                system,
+                ResultParts.settings(settings),
+                roof,
+                zones,
+                judgements,
+                bill,
+                ResultParts.unread(elements),
+                axes));
+        return checked(result, open);
+    }
+
+    private static CheckedDrop checked(CheckResult result, OpenDrop open) {
+        return new CheckedDrop(
+                result.planes().size(),
+                result.planes().stream().mapToDouble(p -> p.areaSquareMetres()).sum(),
+                ResultParts.counts(result),
+                result.unread().size() + open.failures().size(),
+                open.failures(),
+                List.of(
+                        new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
+                        new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
+                        new OutputFile("result.json", out -> ResultJson.write(result, out))));
+    }
+
+    private static DropFacts facts(Drop drop, DropElements elements, OpenDrop open, List<GridAxis> axes) {
+        List<DropFacts.Unread> roofs = new ArrayList<>();
+        List<DropFacts.Unread> supports = new ArrayList<>();
+        elements.unread()
+                .forEach(u -> (u.roof() ? roofs : supports)
+                        .add(new DropFacts.Unread(u.element(), u.why().reason())));
+        return new DropFacts(
+                drop.name(),
+                open.models().size(),
+                roofs,
+                supports,
+                open.trueNorth().isPresent(),
+                !axes.isEmpty());
+    }
+
+    private RuleSet loadRules() {
+        return options.rules()
+                .map(RuleSets::load)
+                .orElseGet(() -> ofProgram("rule-sets", DEFAULT_RULES)
+                        .map(RuleSets::load)
+                        .orElseGet(() -> RuleSets.bundled(DEFAULT_RULES)));
+    }
+
+    private RoofSystem loadSystem(String nameOrFile) {
+        Path file = Path.of(nameOrFile);
+        if (nameOrFile.endsWith(".yaml") || nameOrFile.endsWith(".yml")) {
+            return RoofSystems.load(file);
+        }
+        return ofProgram("systems", nameOrFile).map(RoofSystems::load).orElseGet(() -> RoofSystems.bundled(nameOrFile));
+    }
+
+    /** A file under the program's rules/, which people may edit or add to; the copy inside the program stands in for it. */
+    private Optional<Path> ofProgram(String folder, String name) {
+        return name.matches("[A-Za-z0-9._-]+")
+                ? Optional.of(options.home().resolve("rules").resolve(folder).resolve(name + ".yaml"))
+                        .filter(Files::isRegularFile)
+                : Optional.empty();
+    }
+
+    private RuleSet compiledRules() {
+        try {
+            return rules.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the rule set was compiled", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuleException wrong) {
+                throw CheckException.ofOptions(String.valueOf(wrong.getMessage()), wrong);
+            }
+            throw new IllegalStateException("the rule set could not be compiled", e.getCause());
+        }
+    }
+
+    private static <T> T loading(Callable<T> load) {
+        try {
+            return load.call();
+        } catch (RuleException e) {
+            throw CheckException.ofOptions(String.valueOf(e.getMessage()), e);
+        } catch (RuntimeException e) {
+            throw e;
+        } catch (Exception e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** Parallel streams run on the pool of the task that starts them, which is how the number of threads is kept. */
+    private <T> T onPool(Callable<T> work) {
+        try {
+            return pool.submit(work).get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException wrong) {
+                throw wrong;
+            }
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw new IllegalStateException(e.getCause());
+        }
+    }
+}

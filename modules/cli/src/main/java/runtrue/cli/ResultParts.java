@@ -1,0 +1,77 @@
+package runtrue.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import runtrue.result.CheckResult;
+import runtrue.result.RuleSetInfo;
+import runtrue.result.Setting;
+import runtrue.result.Severity;
+import runtrue.result.UnreadElement;
+import runtrue.roof.read.DropElements;
+import runtrue.rules.DropSettings;
+import runtrue.rules.RuleSet;
+import runtrue.rules.units.Quantities;
+
+/** Parts of a result that come straight from settings, rules and reading. */
+final class ResultParts {
+    private ResultParts() {}
+
+    static RuleSetInfo ruleSet(RuleSet rules) {
+        return new RuleSetInfo(
+                rules.name(),
+                rules.version(),
+                rules.file(),
+                rules.hash(),
+                rules.rules().stream()
+                        .map(r -> new RuleSetInfo.Rule(
+                                r.id(), r.title(), Severity.valueOf(r.severity().name())))
+                        .toList());
+    }
+
+    /** Settings in force by name. */
+    static List<Setting> settings(DropSettings settings) {
+        Map<String, String> values = new TreeMap<>();
+        settings.values().forEach((name, quantity) -> values.put(name, Quantities.text(quantity)));
+        values.putAll(settings.texts());
+        settings.switches().forEach((name, on) -> values.put(name, on ? "yes" : "no"));
+        values.put("system", settings.system());
+        values.put("set_out", settings.setOut().name().toLowerCase(Locale.ROOT));
+        List<Setting> list = new ArrayList<>();
+        values.forEach((name, value) ->
+                list.add(setting(name, value, settings.origins().getOrDefault(name, ""))));
+        return list;
+    }
+
+    private static Setting setting(String name, String value, String origin) {
+        if (origin.equals("command line")) {
+            return new Setting(name, value, Setting.Origin.COMMAND_LINE, "");
+        }
+        boolean ofDefaults = origin.isEmpty() || origin.startsWith("rules/settings/");
+        return ofDefaults
+                ? new Setting(name, value, Setting.Origin.DEFAULT, "")
+                : new Setting(name, value, Setting.Origin.FILE, origin);
+    }
+
+    static List<UnreadElement> unread(DropElements elements) {
+        return elements.unread().stream()
+                .map(u -> new UnreadElement(
+                        u.element().globalId(),
+                        u.element().name(),
+                        u.element().ifcClass(),
+                        u.element().file(),
+                        u.element().stepId(),
+                        u.element().storey(),
+                        u.roof() ? "roof" : "member",
+                        u.why().representation(),
+                        u.why().reason()))
+                .toList();
+    }
+
+    static CheckedDrop.Counts counts(CheckResult result) {
+        var total = result.counts().total();
+        return new CheckedDrop.Counts(total.conforms(), total.doesNotConform(), total.notAssessed(), total.conceded());
+    }
+}

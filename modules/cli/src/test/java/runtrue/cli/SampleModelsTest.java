@@ -1,0 +1,221 @@
+package runtrue.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import runtrue.result.CheckResult;
+import runtrue.result.EdgeResult;
+import runtrue.result.Finding;
+import runtrue.result.Outcome;
+import runtrue.result.PlaneResult;
+import runtrue.result.json.ResultJson;
+import runtrue.samples.expected.ExpectedDrop;
+import runtrue.samples.expected.ExpectedDrops;
+import runtrue.samples.expected.ExpectedFinding;
+import runtrue.samples.expected.ExpectedPlane;
+import runtrue.samples.expected.ExpectedSupports;
+
+/** The whole way from the sample models to the results, against the figures worked by hand in their README. */
+class SampleModelsTest {
+    /** The README gives four decimals. */
+    private static final Offset<Double> AS_PRINTED = within(1e-4);
+
+    private static final Path ROOT = Path.of(System.getProperty("runtrue.root", "../.."));
+
+    private static final Map<String, CheckResult> RESULTS = new TreeMap<>();
+
+    private static int exitCode;
+
+    @BeforeAll
+    static void check(@TempDir Path output) throws IOException {
+        CommandRun run = CommandRun.of(
+                options -> ModelCheck.with(options, Instant.EPOCH),
+                "check",
+                ROOT.resolve("sample-models").toString(),
+                "--output",
+                output.toString());
+        exitCode = run.exitCode();
+        for (ExpectedDrop drop : ExpectedDrops.all()) {
+            RESULTS.put(
+                    drop.folder(), ResultJson.read(output.resolve(drop.folder()).resolve("result.json")));
+        }
+    }
+
+    static Stream<ExpectedDrop> drops() {
+        return ExpectedDrops.all().stream();
+    }
+
+    @Test
+    void the_samples_do_not_conform_and_the_exit_code_says_so() {
+        assertThat(exitCode).isEqualTo(ExitCode.NON_CONFORMING);
+    }
+
+    @ParameterizedTest
+    @MethodSource("drops")
+    void planes_have_the_figures_of_the_readme(ExpectedDrop drop) {
+        CheckResult result = result(drop);
+
+        assertThat(result.planes()).hasSameSizeAs(drop.planes());
+        for (ExpectedPlane expected : drop.planes()) {
+            PlaneResult plane = plane(result, expected);
+            String name = drop.folder() + ", " + expected.elements().get(0);
+            assertThat(plane.pitchDegrees()).as(name).isCloseTo(expected.pitchDegrees(), AS_PRINTED);
+            assertThat(plane.azimuthDegrees().orElseThrow()).as(name).isCloseTo(expected.azimuthDegrees(), AS_PRINTED);
+            assertThat(plane.longestRunMetres()).as(name).isCloseTo(expected.runMetres(), AS_PRINTED);
+            assertThat(plane.areaSquareMetres()).as(name).isCloseTo(expected.areaTrueSquareMetres(), AS_PRINTED);
+            assertThat(plane.planAreaSquareMetres()).as(name).isCloseTo(expected.areaPlanSquareMetres(), AS_PRINTED);
+            assertThat(plane.sheets()).as(name).extracting(s -> s.number()).contains(expected.strips());
+            assertThat(plane.sheets()).as(name).allMatch(s -> s.number() <= expected.strips());
+            PlaneResult.Sheet last = plane.sheets().get(plane.sheets().size() - 1);
+            assertThat(last.u().lengthMetres()).as(name).isCloseTo(expected.lastStripMetres(), AS_PRINTED);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drops")
+    void supports_and_spans_have_the_figures_of_the_readme(ExpectedDrop drop) {
+        for (ExpectedPlane expected : drop.planes()) {
+            PlaneResult plane = plane(result(drop), expected);
+            if (expected.supports().isEmpty()) {
+                assertThat(plane.supports()).isEmpty();
+            }
+            for (ExpectedSupports supports : expected.supports()) {
+                assertThat(plane.supports().stream()
+                                .mapToDouble(l -> l.vMetres())
+                                .toArray())
+                        .as(expected.elements().get(0))
+                        .containsExactly(
+                                supports.lines().stream()
+                                        .mapToDouble(Double::doubleValue)
+                                        .toArray(),
+                                within(6e-4));
+                assertThat(longest(plane, "end span")).isCloseTo(supports.longestEndSpan(), AS_PRINTED);
+                assertThat(longest(plane, "internal span")).isCloseTo(supports.longestInternalSpan(), AS_PRINTED);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drops")
+    void edges_add_up_as_in_the_readme(ExpectedDrop drop) {
+        Map<String, Double> found = new TreeMap<>();
+        for (EdgeResult edge : result(drop).edges()) {
+            found.merge(edge.kind(), edge.lengthMetres(), Double::sum);
+        }
+        assertThat(found.keySet()).isEqualTo(new TreeMap<>(drop.edgeTotals()).keySet());
+        drop.edgeTotals()
+                .forEach((kind, total) -> assertThat(found.get(kind)).as(kind).isCloseTo(total, within(2e-4)));
+    }
+
+    /** Rules that answer for the faults built into the samples. */
+    private static final Map<String, String> RULES = Map.of(
+            "internal span", "internal-span",
+            "pitch", "minimum-pitch",
+            "eave overhang", "overhang",
+            "ridge overhang", "overhang",
+            "unlapped length", "unlapped-length",
+            "missing supports", "supports-found");
+
+    @ParameterizedTest
+    @MethodSource("drops")
+    void the_faults_built_in_are_found_with_their_measure(ExpectedDrop drop) {
+        List<Finding> found = result(drop).findings(Outcome.DOES_NOT_CONFORM);
+        for (ExpectedFinding expected : drop.findings()) {
+            String rule = RULES.get(expected.kind());
+            if (rule != null) {
+                assertThat(found)
+                        .as(drop.folder() + ": " + expected)
+                        .filteredOn(f -> f.rule().equals(rule))
+                        .anySatisfy(f -> {
+                            assertThat(planeElements(result(drop), f.plane())).contains(expected.subject());
+                            expected.value()
+                                    .ifPresent(v -> assertThat(inUnit(f, expected.unit()))
+                                            .isCloseTo(v, AS_PRINTED));
+                        });
+            }
+        }
+    }
+
+    @Test
+    void the_wide_bay_is_found_once_between_the_grid_lines_where_the_purlin_is_missing() {
+        assertThat(result(ExpectedDrops.kilnHall()).findings(Outcome.DOES_NOT_CONFORM))
+                .filteredOn(f -> f.rule().equals("internal-span"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.gridPlace()).isEqualTo("between C and D, between 1 and 2"));
+    }
+
+    @Test
+    void elements_without_a_shape_are_listed_as_unread_with_the_reason() {
+        assertThat(result(ExpectedDrops.tallySheds()).unread())
+                .extracting(u -> u.name())
+                .containsExactlyInAnyOrder("Roof shed 3", "Barrel roof shed 4");
+    }
+
+    @Test
+    void what_the_settings_leave_out_is_not_assessed_and_never_counted_as_conforming() {
+        CheckResult result = result(ExpectedDrops.tallySheds());
+
+        assertThat(result.findings(Outcome.NOT_ASSESSED))
+                .filteredOn(f -> f.rule().equals("clip-load"))
+                .hasSameSizeAs(result.planes());
+        assertThat(result.conforming()).noneMatch(c -> c.rule().equals("clip-load"));
+    }
+
+    @Test
+    void a_duplicate_global_id_is_noted() {
+        assertThat(result(ExpectedDrops.tallySheds()).files().get(0).notes())
+                .anySatisfy(n -> assertThat(n).containsIgnoringCase("GlobalId"));
+    }
+
+    private static CheckResult result(ExpectedDrop drop) {
+        CheckResult result = RESULTS.get(drop.folder());
+        if (result == null) {
+            throw new AssertionError("no result for " + drop.folder());
+        }
+        return result;
+    }
+
+    private static PlaneResult plane(CheckResult result, ExpectedPlane expected) {
+        return result.planes().stream()
+                .filter(p ->
+                        p.elements().stream().anyMatch(e -> expected.elements().contains(e.name())))
+                .filter(p -> Math.abs(p.azimuthDegrees().orElse(0) - expected.azimuthDegrees()) < 1)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no plane of " + expected.elements()));
+    }
+
+    private static List<String> planeElements(CheckResult result, String plane) {
+        return result.planes().stream()
+                .filter(p -> p.id().equals(plane))
+                .flatMap(p -> p.elements().stream())
+                .map(e -> e.name())
+                .toList();
+    }
+
+    private static double longest(PlaneResult plane, String kind) {
+        return plane.spans().stream()
+                .filter(s -> s.kind().equals(kind))
+                .mapToDouble(s -> s.lengthMetres())
+                .max()
+                .orElse(0);
+    }
+
+    private static double inUnit(Finding finding, String unit) {
+        double value = finding.measured().orElseThrow().value();
+        String own = finding.measured().orElseThrow().unit();
+        return own.equals("mm") && unit.equals("m") ? value / 1000 : value;
+    }
+}
