@@ -14,6 +14,9 @@ final class EightBytes {
     /** The bit in which a quote and a slash differ; with it set, one comparison finds both. */
     static final long QUOTE_OR_SLASH = QUOTES ^ SLASHES;
 
+    /** Hash to begin with; not zero, for a hash of zero marks an empty place in {@link KeywordTable}. */
+    static final long NO_NAME = 1;
+
     private static final long ONES = 0x0101010101010101L;
     private static final long TOPS = 0x8080808080808080L;
     private static final long SPACES = 0x2020202020202020L;

@@ -131,7 +131,7 @@ final class RecordReader {
                 at++;
             } else if (b == ',') {
                 at++;
-            } else if (NumberText.mayBegin(b)) {
+            } else if (numberBegins(b)) {
                 if (count == found.length) {
                     found = Arrays.copyOf(found, count * 2);
                 }
@@ -194,7 +194,7 @@ final class RecordReader {
             case '\'' -> new StepValue.Text(string());
             case '(' -> new StepValue.ListOf(list());
             case '"' -> binary();
-            case '.' -> at + 1 < bytes.length && isDigit(bytes[at + 1]) ? numeric() : enumeration();
+            case '.' -> numberBegins(b) ? numeric() : enumeration();
             default -> other(b);
         };
     }
@@ -212,6 +212,10 @@ final class RecordReader {
             return typed();
         }
         throw unexpected("a value");
+    }
+
+    private boolean numberBegins(byte b) {
+        return b == '.' ? at + 1 < bytes.length && isDigit(bytes[at + 1]) : NumberText.mayBegin(b);
     }
 
     private StepValue typed() {

@@ -179,7 +179,7 @@ final class SegmentScan implements Statements.Complaint {
         if (bytes.get(p) == ' ') {
             p++;
         }
-        long hash = 0;
+        long hash = EightBytes.NO_NAME;
         while (p <= last) {
             word = EightBytes.at(bytes, p);
             long less = EightBytes.lessThanZero(word);
@@ -312,7 +312,7 @@ final class SegmentScan implements Statements.Complaint {
 
     private int keyword(int from, int to) {
         ByteBuffer bytes = piece.bytes();
-        long hash = 0;
+        long hash = EightBytes.NO_NAME;
         for (int p = from; p <= to; p += Long.BYTES) {
             long word = 0;
             for (int i = 0; i < Long.BYTES && p + i < to; i++) {
