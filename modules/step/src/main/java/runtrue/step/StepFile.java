@@ -6,7 +6,14 @@ import java.util.Set;
 import java.util.function.IntConsumer;
 import runtrue.step.internal.IndexedStepFile;
 
-/** An indexed STEP file: start with {@link #open}. Records are decoded only when asked for. Safe for use by many threads. */
+/**
+ * An indexed STEP file: start with {@link #open}. Records are decoded only when asked for. Safe for use by many threads.
+ *
+ * <p>Complex instances are passed over with a note. Of several records with one instance number the first counts, the
+ * others are passed over with a note. Asking for an instance that is not there, or decoding a record that is not written
+ * as the standard says, throws a {@link StepException} that names file, line and instance; any reading after {@link
+ * #close} throws an {@link IllegalStateException}.
+ */
 public interface StepFile extends AutoCloseable {
     /**
      * Maps and indexes a file.
@@ -27,7 +34,7 @@ public interface StepFile extends AutoCloseable {
 
     StepHeader header();
 
-    /** Number of instances in the DATA sections. */
+    /** Number of different instances in the DATA sections, complex ones left out. */
     int size();
 
     boolean contains(int id);
@@ -43,17 +50,29 @@ public interface StepFile extends AutoCloseable {
 
     StepInstance instance(int id);
 
-    /** Passes on the instance numbers in one attribute (a reference or a list of them) without decoding the rest. */
+    /**
+     * Passes on the instance numbers in one attribute (a reference or a list of them, lists within it too) without
+     * decoding the rest; none when it holds none.
+     *
+     * @param attribute place in the record, from 0; a place behind the last attribute throws
+     */
     void references(int id, int attribute, IntConsumer target);
 
-    /** Reads one attribute that is a list of numbers without boxing; null when it is not such a list. */
+    /**
+     * Reads one attribute that is a list of numbers without boxing; lists within the list (rows of points) follow one
+     * another. Null when it is no list or holds anything but numbers, omitted values and typed values included.
+     *
+     * @param attribute place in the record, from 0; a place behind the last attribute throws
+     */
     double @org.jspecify.annotations.Nullable [] numbers(int id, int attribute);
 
     /** 1-based line where an instance starts. */
     int line(int id);
 
+    /** What was passed over or repaired while indexing; the first hundred of a kind in full, then how many more. */
     List<StepNote> notes();
 
+    /** Gives the file back at once. */
     @Override
     void close();
 }
