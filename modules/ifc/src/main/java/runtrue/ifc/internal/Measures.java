@@ -1,8 +1,10 @@
 package runtrue.ifc.internal;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import runtrue.ifc.IfcEntity;
 
 /** Turns stated values into SI by their measure type, or by a unit of their own. */
@@ -21,6 +23,7 @@ final class Measures {
 
     private final Map<String, UnitFactor> factors;
     private final UnitReader reader;
+    private final Map<String, Optional<UnitFactor>> byMeasure = new ConcurrentHashMap<>();
 
     Measures(Map<String, UnitFactor> factors, UnitReader reader) {
         this.factors = factors;
@@ -40,11 +43,15 @@ final class Measures {
                     .mapToDouble(factor -> factor.toSi(value))
                     .findFirst();
         }
-        if (WITHOUT_UNIT.contains(measure)) {
-            return OptionalDouble.of(value);
-        }
-        UnitFactor factor = factors.get(unitKind(measure));
-        return factor == null ? OptionalDouble.empty() : OptionalDouble.of(factor.toSi(value));
+        return byMeasure.computeIfAbsent(measure, this::find).stream()
+                .mapToDouble(factor -> factor.toSi(value))
+                .findFirst();
+    }
+
+    private Optional<UnitFactor> find(String measure) {
+        return WITHOUT_UNIT.contains(measure)
+                ? Optional.of(UnitFactor.ONE)
+                : Optional.ofNullable(factors.get(unitKind(measure)));
     }
 
     /** IFCPOSITIVELENGTHMEASURE is given in the LENGTHUNIT, and so on: the standard names both alike. */

@@ -1,6 +1,7 @@
 package runtrue.ifc.internal;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +12,15 @@ import runtrue.step.StepValue;
 /** Property and quantity sets, flattened to {@code Set.Property} or {@code Set.Complex.Property}. */
 final class PropertyReader {
     private static final int DEEPEST = 10;
+
+    private static final Map<String, QuantityKind> QUANTITIES = Map.of(
+            "IfcQuantityLength", new QuantityKind("LengthValue", "IFCLENGTHMEASURE", "IFCQUANTITYLENGTH"),
+            "IfcQuantityArea", new QuantityKind("AreaValue", "IFCAREAMEASURE", "IFCQUANTITYAREA"),
+            "IfcQuantityVolume", new QuantityKind("VolumeValue", "IFCVOLUMEMEASURE", "IFCQUANTITYVOLUME"),
+            "IfcQuantityWeight", new QuantityKind("WeightValue", "IFCMASSMEASURE", "IFCQUANTITYWEIGHT"),
+            "IfcQuantityCount", new QuantityKind("CountValue", "IFCCOUNTMEASURE", "IFCQUANTITYCOUNT"),
+            "IfcQuantityTime", new QuantityKind("TimeValue", "IFCTIMEMEASURE", "IFCQUANTITYTIME"),
+            "IfcQuantityNumber", new QuantityKind("NumberValue", "IFCNUMERICMEASURE", "IFCQUANTITYNUMBER"));
 
     private final StepModel model;
     private final Measures measures;
@@ -46,7 +56,7 @@ final class PropertyReader {
     private void readProperty(
             IfcEntity property, String prefix, boolean inherited, int depth, Map<String, PropertyValue> found) {
         String key = prefix + property.text("Name");
-        if (property.isA("IfcComplexProperty")) {
+        if (property.type().equals("IfcComplexProperty")) {
             if (depth < DEEPEST) {
                 property.refs("HasProperties")
                         .forEach(part -> readProperty(part, key + ".", inherited, depth + 1, found));
@@ -65,19 +75,13 @@ final class PropertyReader {
     }
 
     private static StepValue valueOf(IfcEntity property) {
-        if (property.isA("IfcPropertyEnumeratedValue")) {
-            return property.value("EnumerationValues");
-        }
-        if (property.isA("IfcPropertyListValue")) {
-            return property.value("ListValues");
-        }
-        if (property.isA("IfcPropertyBoundedValue")) {
-            return boundedValue(property);
-        }
-        if (property.isA("IfcPropertyTableValue")) {
-            return property.value("DefinedValues");
-        }
-        return property.value("NominalValue");
+        return switch (property.type()) {
+            case "IfcPropertyEnumeratedValue" -> property.value("EnumerationValues");
+            case "IfcPropertyListValue" -> property.value("ListValues");
+            case "IfcPropertyBoundedValue" -> boundedValue(property);
+            case "IfcPropertyTableValue" -> property.value("DefinedValues");
+            default -> property.value("NominalValue");
+        };
     }
 
     /** The set point; where there is none, the one bound that is given. Two bounds alone are no single value. */
@@ -88,7 +92,7 @@ final class PropertyReader {
         StepValue lower = property.value("LowerBoundValue");
         StepValue upper = property.value("UpperBoundValue");
         if (property.has("LowerBoundValue") && property.has("UpperBoundValue")) {
-            return new StepValue.ListOf(java.util.List.of(lower, upper));
+            return new StepValue.ListOf(List.of(lower, upper));
         }
         return property.has("LowerBoundValue") ? lower : upper;
     }
@@ -118,40 +122,20 @@ final class PropertyReader {
     private void readQuantity(
             IfcEntity quantity, String prefix, boolean inherited, int depth, Map<String, PropertyValue> found) {
         String key = prefix + quantity.text("Name");
-        if (quantity.isA("IfcPhysicalComplexQuantity")) {
+        if (quantity.type().equals("IfcPhysicalComplexQuantity")) {
             if (depth < DEEPEST) {
                 quantity.refs("HasQuantities")
                         .forEach(part -> readQuantity(part, key + ".", inherited, depth + 1, found));
             }
             return;
         }
-        for (QuantityKind kind : QuantityKind.values()) {
-            if (quantity.isA(kind.className) && quantity.has(kind.attribute)) {
-                double value = quantity.real(kind.attribute);
-                OptionalDouble si = measures.toSi(value, kind.measure, quantity);
-                String measure = kind.className.toUpperCase(java.util.Locale.ROOT);
-                found.putIfAbsent(key, new PropertyValue(quantity.text(kind.attribute), si, measure, inherited));
-            }
+        QuantityKind kind = QUANTITIES.get(quantity.type());
+        if (kind != null && quantity.has(kind.attribute)) {
+            OptionalDouble si = measures.toSi(quantity.real(kind.attribute), kind.measure, quantity);
+            String text = quantity.text(kind.attribute);
+            found.putIfAbsent(key, new PropertyValue(text, si, kind.keyword, inherited));
         }
     }
 
-    private enum QuantityKind {
-        LENGTH("IfcQuantityLength", "LengthValue", "IFCLENGTHMEASURE"),
-        AREA("IfcQuantityArea", "AreaValue", "IFCAREAMEASURE"),
-        VOLUME("IfcQuantityVolume", "VolumeValue", "IFCVOLUMEMEASURE"),
-        WEIGHT("IfcQuantityWeight", "WeightValue", "IFCMASSMEASURE"),
-        COUNT("IfcQuantityCount", "CountValue", "IFCCOUNTMEASURE"),
-        TIME("IfcQuantityTime", "TimeValue", "IFCTIMEMEASURE"),
-        NUMBER("IfcQuantityNumber", "NumberValue", "IFCNUMERICMEASURE");
-
-        final String className;
-        final String attribute;
-        final String measure;
-
-        QuantityKind(String className, String attribute, String measure) {
-            this.className = className;
-            this.attribute = attribute;
-            this.measure = measure;
-        }
-    }
+    private record QuantityKind(String attribute, String measure, String keyword) {}
 }

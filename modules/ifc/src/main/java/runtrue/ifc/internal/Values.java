@@ -67,12 +67,13 @@ final class Values {
     }
 
     private static String plain(double value) {
-        if (!Double.isFinite(value)) {
-            return Double.toString(value);
-        }
         double size = Math.abs(value);
-        boolean readable = value == 0 || (size >= 1e-6 && size < 1e15);
-        return readable ? BigDecimal.valueOf(value).stripTrailingZeros().toPlainString() : Double.toString(value);
+        if (size < 1e15 && value == Math.rint(value)) {
+            return Long.toString((long) value);
+        }
+        boolean exponent = size < 1e-3 || size >= 1e7;
+        boolean readable = size >= 1e-6 && size < 1e15;
+        return exponent && readable ? BigDecimal.valueOf(value).toPlainString() : Double.toString(value);
     }
 
     private static String logical(String literal) {

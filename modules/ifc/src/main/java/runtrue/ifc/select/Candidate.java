@@ -4,7 +4,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.Element;
@@ -14,11 +13,13 @@ import runtrue.ifc.PropertyValue;
 /** An element under test. What costs more (its full description) is worked out only when a selector asks for it. */
 final class Candidate {
     private final IfcEntity entity;
+    private final FoundWords words;
     private final @Nullable IfcEntity type;
     private @Nullable Element described;
 
-    Candidate(IfcEntity entity) {
+    Candidate(IfcEntity entity, FoundWords words) {
         this.entity = entity;
+        this.words = words;
         type = entity.model().typeOf(entity);
     }
 
@@ -63,9 +64,9 @@ final class Candidate {
 
     private boolean named(Pattern pattern, Set<String> reasons) {
         for (String text : names()) {
-            Matcher matcher = pattern.matcher(text);
-            if (!text.isEmpty() && matcher.find()) {
-                reasons.add("name matches \"" + word(matcher, pattern) + "\"");
+            String word = text.isEmpty() ? "" : words.in(text, pattern);
+            if (!word.isEmpty()) {
+                reasons.add("name matches \"" + word + "\"");
                 return true;
             }
         }
@@ -75,11 +76,6 @@ final class Candidate {
     private List<String> names() {
         String typeName = type == null ? "" : type.text("Name");
         return List.of(entity.text("Name"), entity.text("ObjectType"), typeName, entity.text("Tag"));
-    }
-
-    /** Patterns may name the telling part {@code word}, where they look at more of the text than that. */
-    private static String word(Matcher matcher, Pattern pattern) {
-        return pattern.pattern().contains("(?<word>") ? matcher.group("word") : matcher.group();
     }
 
     private boolean hasProperty(PropertyMatch match, Set<String> reasons) {

@@ -18,6 +18,7 @@ public final class ElementFinder {
     private final Selection selection;
     private final Map<Integer, FoundElement> roofs = new TreeMap<>();
     private final Map<Integer, FoundElement> supports = new TreeMap<>();
+    private final FoundWords words = new FoundWords();
     private final List<String> notes = new ArrayList<>();
 
     private ElementFinder(IfcModel model, Selection selection) {
@@ -51,7 +52,7 @@ public final class ElementFinder {
             if (roofs.containsKey(element.id())) {
                 continue;
             }
-            Candidate candidate = new Candidate(element);
+            Candidate candidate = new Candidate(element, words);
             Optional<String> evidence = candidate.evidence(selectors);
             if (evidence.isPresent() && candidate.evidence(selection.excluded()).isEmpty()) {
                 roofs.put(element.id(), new FoundElement(element, evidence.get()));
@@ -72,7 +73,10 @@ public final class ElementFinder {
                 }
                 wholes.add(part);
                 boolean wanted = selection.roofParts().stream().anyMatch(part::isA);
-                if (wanted && new Candidate(part).evidence(selection.excluded()).isEmpty()) {
+                if (wanted
+                        && new Candidate(part, words)
+                                .evidence(selection.excluded())
+                                .isEmpty()) {
                     roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof)));
                 }
             }
@@ -94,7 +98,7 @@ public final class ElementFinder {
             if (roofs.containsKey(element.id())) {
                 continue;
             }
-            Candidate candidate = new Candidate(element);
+            Candidate candidate = new Candidate(element, words);
             if (candidate.evidence(selection.excluded()).isEmpty()) {
                 candidate
                         .evidence(selection.supports())
