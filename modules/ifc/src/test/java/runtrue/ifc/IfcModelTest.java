@@ -164,4 +164,62 @@ class IfcModelTest {
                 .isInstanceOf(IfcException.class)
                 .hasMessage("test.ifc: #5 is not in the file");
     }
+
+    @Test
+    void notesContextsThatCannotBeReadAndGoesOn() {
+        IfcModel model = ModelText.model("IFC4", """
+                #1=IFCPROJECT('0',$,$,$,$,$,$,(#4),$);
+                #4=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-5,#5,#7);
+                #7=IFCDIRECTION((0.,0.));
+                """);
+
+        assertThat(model.precision()).hasValue(1e-5);
+        assertThat(model.trueNorth()).isEmpty();
+        assertThat(model.notes())
+                .anySatisfy(note -> assertThat(note).contains("#7", "without length"))
+                .anySatisfy(note -> assertThat(note).contains("#5", "not in the file"));
+    }
+
+    @Test
+    void notesSetsAndMaterialsThatCannotBeReadAndDescribesTheRest() {
+        IfcModel model = ModelText.model("IFC4", """
+                #11=IFCSLAB('s',$,'Plane',$,$,$,$,$,$);
+                #20=IFCRELDEFINESBYPROPERTIES('r',$,$,$,(#11),#21);
+                #21=IFCPROPERTYSET('p',$,'Set',$,(#22,#99));
+                #22=IFCPROPERTYSINGLEVALUE('P',$,IFCLABEL('1'),$);
+                #30=IFCRELASSOCIATESMATERIAL('m',$,$,$,(#11),#31);
+                #31=IFCMATERIALLAYERSETUSAGE(#98,.AXIS3.,.POSITIVE.,0.,$);
+                """);
+
+        Element slab = model.describe(model.entity(11));
+
+        assertThat(slab.name()).isEqualTo("Plane");
+        assertThat(slab.layers()).isEmpty();
+        assertThat(model.notes())
+                .anySatisfy(note -> assertThat(note).contains("#21 (IfcPropertySet)", "#99"))
+                .anySatisfy(note -> assertThat(note).contains("Material of #11 (IfcSlab)", "#98"));
+    }
+
+    @Test
+    void answersManyThreadsAlike() {
+        StringBuilder data = new StringBuilder("#1=IFCROOF('roof',$,$,$,$,$,$,$,$);");
+        StringBuilder parts = new StringBuilder();
+        for (int id = 10; id < 3010; id++) {
+            data.append("#" + id + "=IFCSLAB('s" + id + "',$,'n" + id + "',$,$,#5,$,$,.ROOF.);\n");
+            parts.append(parts.isEmpty() ? "#" : ",#").append(id);
+        }
+        data.append("#5=IFCLOCALPLACEMENT($,#6);#6=IFCAXIS2PLACEMENT3D(#7,$,$);#7=IFCCARTESIANPOINT((1.,2.,3.));");
+        data.append("#8=IFCRELAGGREGATES('r',$,$,$,#1,(" + parts + "));");
+        IfcModel model = ModelText.model("IFC4", data.toString());
+
+        java.util.stream.IntStream.range(10, 3010).parallel().forEach(id -> {
+            IfcEntity slab = model.entity(id);
+            assertThat(model.describe(slab).name()).isEqualTo("n" + id);
+            assertThat(model.describe(slab).parent()).isEqualTo("roof");
+            assertThat(model.placement(slab)
+                            .apply(org.apache.commons.geometry.euclidean.threed.Vector3D.ZERO)
+                            .getZ())
+                    .isEqualTo(3);
+        });
+    }
 }

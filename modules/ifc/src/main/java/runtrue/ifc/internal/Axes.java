@@ -33,14 +33,17 @@ final class Axes {
         throw problem(entity, "is a placement that is not read; export with local placements");
     }
 
-    /** A point of two or three coordinates; the missing one is 0. */
+    /** A point that an attribute names. */
     static Vector3D point(IfcEntity owner, String attribute) {
         IfcEntity point = owner.ref(attribute);
         if (!point.isA("IfcCartesianPoint")) {
-            throw problem(
-                    point,
-                    "stands as " + attribute + " of " + owner.label() + "; only points with coordinates are read");
+            throw problem(point, "is the " + attribute + " of " + owner.label() + "; only IfcCartesianPoint is read");
         }
+        return coordinates(point);
+    }
+
+    /** An IfcCartesianPoint of two or three coordinates; a missing third one is 0. */
+    static Vector3D coordinates(IfcEntity point) {
         return vector(point, point.reals("Coordinates"));
     }
 

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 
 /** Precision and true north from the representation contexts of the projects. */
 final class ContextReader {
@@ -20,13 +21,24 @@ final class ContextReader {
         this.notes = notes;
         List<IfcEntity> others = new ArrayList<>();
         for (IfcEntity project : projects) {
-            for (IfcEntity context : project.refs("RepresentationContexts")) {
-                if (context.isA("IfcGeometricRepresentationContext")) {
-                    (context.text("ContextType").equalsIgnoreCase("Model") ? contexts : others).add(parent(context));
-                }
-            }
+            readable(project, () -> project.refs("RepresentationContexts").forEach(context -> sort(context, others)));
         }
         contexts.addAll(others);
+    }
+
+    private void sort(IfcEntity context, List<IfcEntity> others) {
+        if (context.isA("IfcGeometricRepresentationContext")) {
+            (context.text("ContextType").equalsIgnoreCase("Model") ? contexts : others).add(parent(context));
+        }
+    }
+
+    /** A context that cannot be read leaves the model usable: elements are placed without it. */
+    private void readable(IfcEntity owner, Runnable reading) {
+        try {
+            reading.run();
+        } catch (IfcException e) {
+            notes.add("Contexts of " + owner.label() + " are not read: " + e.getMessage());
+        }
     }
 
     /** Sub-contexts derive everything from the context they belong to. */
@@ -40,38 +52,42 @@ final class ContextReader {
 
     /** In file units. */
     OptionalDouble precision() {
-        return contexts.stream()
-                .flatMapToDouble(context -> context.optionalReal("Precision").stream())
-                .filter(precision -> precision > 0)
-                .findFirst();
+        for (IfcEntity context : contexts) {
+            double[] stated = {0};
+            readable(
+                    context, () -> stated[0] = context.optionalReal("Precision").orElse(0));
+            if (stated[0] > 0) {
+                return OptionalDouble.of(stated[0]);
+            }
+        }
+        return OptionalDouble.empty();
     }
 
     /** Radians, clockwise from +Y. */
     OptionalDouble trueNorth() {
-        OptionalDouble found = OptionalDouble.empty();
+        List<Double> angles = new ArrayList<>();
         for (IfcEntity context : contexts) {
-            IfcEntity direction = context.optionalRef("TrueNorth").orElse(null);
-            if (direction == null) {
-                continue;
-            }
-            Vector3D north = Axes.unit(direction);
-            double angle = Math.atan2(north.getX(), north.getY());
-            if (found.isEmpty()) {
-                found = OptionalDouble.of(angle);
-            } else if (Math.abs(found.getAsDouble() - angle) > ROUNDING) {
-                notes.add("The contexts state different directions of true north; the first is used.");
-            }
+            readable(context, () -> context.optionalRef("TrueNorth").ifPresent(north -> angles.add(angle(north))));
         }
-        return found;
+        if (angles.stream().anyMatch(angle -> Math.abs(angle - angles.get(0)) > ROUNDING)) {
+            notes.add("The contexts state different directions of true north; the first is used.");
+        }
+        return angles.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(angles.get(0));
+    }
+
+    private static double angle(IfcEntity direction) {
+        Vector3D north = Axes.unit(direction);
+        return Math.atan2(north.getX(), north.getY());
     }
 
     void noteMovedWorlds() {
         for (IfcEntity context : contexts) {
-            IfcEntity world = context.optionalRef("WorldCoordinateSystem").orElse(null);
-            if (world != null && !isIdentity(Axes.of(world))) {
-                notes.add("The world coordinate system of " + context.label()
-                        + " is not the origin; coordinates are given without it.");
-            }
+            readable(
+                    context,
+                    () -> context.optionalRef("WorldCoordinateSystem")
+                            .filter(world -> !isIdentity(Axes.of(world)))
+                            .ifPresent(world -> notes.add("The world coordinate system of " + context.label()
+                                    + " is not the origin; coordinates are given without it.")));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 
 /** Elements that share a GlobalId or have none. Only elements are looked at: nothing else is ever reported by its id. */
 final class DuplicateIds {
@@ -19,7 +20,7 @@ final class DuplicateIds {
         Map<String, StringBuilder> repeated = new TreeMap<>();
         for (int id : model.idsOf("IfcElement")) {
             IfcEntity element = model.entity(id);
-            String globalId = element.text("GlobalId");
+            String globalId = globalId(element, model);
             Integer earlier = first.putIfAbsent(globalId, id);
             if (earlier != null) {
                 repeated.computeIfAbsent(
@@ -39,5 +40,15 @@ final class DuplicateIds {
             notes.add("In all, " + repeated.size() + " GlobalIds are shared by several elements.");
         }
         return notes;
+    }
+
+    /** A record that cannot be read is told apart by its number. */
+    private static String globalId(IfcEntity element, StepModel model) {
+        try {
+            return element.text("GlobalId");
+        } catch (IfcException e) {
+            model.note(element.label() + " cannot be read: " + e.getMessage());
+            return element.label();
+        }
     }
 }

@@ -36,14 +36,9 @@ final class GridCurves {
     private static List<Vector3D> polyline(IfcEntity curve) {
         List<Vector3D> points = new ArrayList<>();
         for (IfcEntity point : curve.refs("Points")) {
-            points.add(point(point));
+            points.add(Axes.coordinates(point));
         }
         return points;
-    }
-
-    private static Vector3D point(IfcEntity point) {
-        double[] at = point.reals("Coordinates");
-        return Vector3D.of(at[0], at[1], at.length > 2 ? at[2] : 0);
     }
 
     /** All points of the list in order: exact for straight segments, end and middle points for arcs. */
@@ -60,7 +55,7 @@ final class GridCurves {
 
     /** From and to in file length units along the line. */
     private static List<Vector3D> line(IfcEntity line, double from, double to) {
-        Vector3D start = point(line.ref("Pnt"));
+        Vector3D start = Axes.coordinates(line.ref("Pnt"));
         Vector3D along = Axes.unit(line.ref("Dir").ref("Orientation"));
         return List.of(start.add(along.multiply(from)), start.add(along.multiply(to)));
     }
@@ -70,7 +65,7 @@ final class GridCurves {
         boolean forward = !curve.enumeration("SenseAgreement").equals("F");
         if (basis.isA("IfcLine")) {
             double magnitude = basis.ref("Dir").real("Magnitude");
-            Vector3D start = point(basis.ref("Pnt"));
+            Vector3D start = Axes.coordinates(basis.ref("Pnt"));
             Vector3D step = Axes.unit(basis.ref("Dir").ref("Orientation")).multiply(magnitude);
             return List.of(
                     end(curve, "Trim1", parameter -> start.add(step.multiply(parameter))),
@@ -93,7 +88,7 @@ final class GridCurves {
     private static Vector3D end(IfcEntity curve, String trim, ByParameter byParameter) {
         List<IfcEntity> points = curve.refs(trim);
         if (!points.isEmpty()) {
-            return point(points.get(0));
+            return Axes.coordinates(points.get(0));
         }
         return byParameter.at(parameter(curve, trim));
     }
@@ -114,7 +109,7 @@ final class GridCurves {
         if (points.isEmpty()) {
             return parameter(curve, trim) * units.planeAngle();
         }
-        Vector3D local = Axes.of(circle.ref("Position")).inverse().apply(point(points.get(0)));
+        Vector3D local = Axes.of(circle.ref("Position")).inverse().apply(Axes.coordinates(points.get(0)));
         return Math.atan2(local.getY(), local.getX());
     }
 

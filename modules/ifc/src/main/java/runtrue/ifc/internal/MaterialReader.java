@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 import runtrue.ifc.MaterialLayer;
 
 /** Materials of an element, its own or else those of its type. Thickness in metres. */
@@ -23,7 +24,11 @@ final class MaterialReader {
     private List<MaterialLayer> assigned(IfcEntity object) {
         List<MaterialLayer> layers = new ArrayList<>();
         for (int material : model.relations().ones(Relation.MATERIALS, object.id())) {
-            read(model.entity(material), layers);
+            try {
+                read(model.entity(material), layers);
+            } catch (IfcException e) {
+                model.note("Material of " + object.label() + " is not read: " + e.getMessage());
+            }
         }
         return layers;
     }

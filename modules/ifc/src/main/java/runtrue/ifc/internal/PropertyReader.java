@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 import runtrue.ifc.PropertyValue;
 import runtrue.step.StepValue;
 
@@ -47,10 +48,15 @@ final class PropertyReader {
         }
     }
 
+    /** A set that cannot be read is noted and costs the element no more than that set. */
     private void readSet(IfcEntity set, boolean inherited, Map<String, PropertyValue> found) {
-        String prefix = set.text("Name") + ".";
-        set.refs("HasProperties").forEach(property -> readProperty(property, prefix, inherited, 0, found));
-        set.refs("Quantities").forEach(quantity -> readQuantity(quantity, prefix, inherited, 0, found));
+        try {
+            String prefix = set.text("Name") + ".";
+            set.refs("HasProperties").forEach(property -> readProperty(property, prefix, inherited, 0, found));
+            set.refs("Quantities").forEach(quantity -> readQuantity(quantity, prefix, inherited, 0, found));
+        } catch (IfcException e) {
+            model.note("Set " + set.label() + " is not read to its end: " + e.getMessage());
+        }
     }
 
     private void readProperty(

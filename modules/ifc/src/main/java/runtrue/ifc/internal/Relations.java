@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import runtrue.ifc.schema.SchemaClass;
+import runtrue.step.StepException;
 
 /**
  * Relationships as maps in both directions, each made from the bytes when first asked for: a check of one roof needs
@@ -61,13 +62,19 @@ final class Relations {
 
     private void collect(int relationship, int attribute, IntList targets) {
         targets.clear();
-        model.file().references(relationship, attribute, target -> {
-            if (model.file().contains(target)) {
-                targets.add(target);
-            } else {
-                model.note("#" + relationship + " relates #" + target + ", which is not in the file; passed over");
-            }
-        });
+        try {
+            model.file().references(relationship, attribute, target -> add(relationship, target, targets));
+        } catch (StepException e) {
+            model.note("Relationship #" + relationship + " is passed over: " + e.getMessage());
+        }
+    }
+
+    private void add(int relationship, int target, IntList targets) {
+        if (model.file().contains(target)) {
+            targets.add(target);
+        } else {
+            model.note("#" + relationship + " relates #" + target + ", which is not in the file; passed over");
+        }
     }
 
     /** All with all: IFC4 lets one relationship assign several property sets at once. */

@@ -238,8 +238,9 @@ public final class StepModel implements IfcModel {
 
     @Override
     public List<String> notes() {
-        List<String> all = new ArrayList<>(duplicates.get());
-        all.addAll(0, notes.sorted());
+        List<String> shared = duplicates.get();
+        List<String> all = notes.sorted();
+        all.addAll(shared);
         return all;
     }
 }

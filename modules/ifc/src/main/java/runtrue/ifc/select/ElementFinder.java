@@ -3,6 +3,7 @@ package runtrue.ifc.select;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 import runtrue.ifc.IfcModel;
 
 /** Finds the roof elements and the possible supports of a model by a {@link Selection}: start with {@link #find}. */
@@ -19,7 +21,7 @@ public final class ElementFinder {
     private final Map<Integer, FoundElement> roofs = new TreeMap<>();
     private final Map<Integer, FoundElement> supports = new TreeMap<>();
     private final FoundWords words = new FoundWords();
-    private final List<String> notes = new ArrayList<>();
+    private final Set<String> notes = new LinkedHashSet<>();
 
     private ElementFinder(IfcModel model, Selection selection) {
         this.model = model;
@@ -32,7 +34,7 @@ public final class ElementFinder {
         finder.findRoofs();
         finder.findSupports();
         return new FoundElements(
-                List.copyOf(finder.roofs.values()), List.copyOf(finder.supports.values()), finder.notes);
+                List.copyOf(finder.roofs.values()), List.copyOf(finder.supports.values()), List.copyOf(finder.notes));
     }
 
     /** What is typed as roof and the parts of it go before what only a name tells. */
@@ -43,23 +45,36 @@ public final class ElementFinder {
         findRoofs(selection.roofs().stream()
                 .filter(selector -> selector.name().isPresent())
                 .toList());
-        roofs.values().removeIf(roof -> isMereContainer(roof.entity()));
+        List<FoundElement> containers = roofs.values().stream()
+                .filter(roof -> isMereContainer(roof.entity()))
+                .toList();
+        roofs.values().removeAll(containers);
     }
 
     private void findRoofs(List<Selector> selectors) {
         List<IfcEntity> found = new ArrayList<>();
         for (IfcEntity element : candidates(selectors)) {
-            if (roofs.containsKey(element.id())) {
-                continue;
-            }
-            Candidate candidate = new Candidate(element, words);
-            Optional<String> evidence = candidate.evidence(selectors);
-            if (evidence.isPresent() && candidate.evidence(selection.excluded()).isEmpty()) {
-                roofs.put(element.id(), new FoundElement(element, evidence.get()));
-                found.add(element);
+            if (!roofs.containsKey(element.id())) {
+                evidence(element, selectors).ifPresent(evidence -> {
+                    roofs.put(element.id(), new FoundElement(element, evidence));
+                    found.add(element);
+                });
             }
         }
         found.forEach(this::addParts);
+    }
+
+    /** Empty when no selector holds, one that excludes does, or the record cannot be read, which is noted. */
+    private Optional<String> evidence(IfcEntity element, List<Selector> selectors) {
+        try {
+            Candidate candidate = new Candidate(element, words);
+            return candidate
+                    .evidence(selectors)
+                    .filter(evidence -> candidate.evidence(selection.excluded()).isEmpty());
+        } catch (IfcException e) {
+            notes.add(element.label() + " cannot be read and is left out: " + e.getMessage());
+            return Optional.empty();
+        }
     }
 
     /** Parts of parts too: a roof may be made of roofs that hold the slabs. */
@@ -72,13 +87,10 @@ public final class ElementFinder {
                     continue;
                 }
                 wholes.add(part);
-                boolean wanted = selection.roofParts().stream().anyMatch(part::isA);
-                if (wanted
-                        && new Candidate(part, words)
-                                .evidence(selection.excluded())
-                                .isEmpty()) {
-                    roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof)));
-                }
+                String[] classes = selection.roofParts().toArray(String[]::new);
+                evidence(part, List.of(Selector.ofClass(classes)))
+                        .ifPresent(evidence ->
+                                roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof))));
             }
         }
     }
@@ -88,20 +100,27 @@ public final class ElementFinder {
         return name.isEmpty() ? roof.label() : roof.type() + " \"" + name + "\"";
     }
 
-    /** Without a shape of its own, its parts speak for it. One without parts stays, to be reported as unread. */
+    /** Without a body of its own, its parts speak for it. One without such parts stays, to be reported as unread. */
     private boolean isMereContainer(IfcEntity roof) {
-        return !roof.has("Representation") && !model.parts(roof).isEmpty();
+        return !Bodies.has(roof) && hasRoofPart(roof, new TreeSet<>());
+    }
+
+    private boolean hasRoofPart(IfcEntity whole, Set<Integer> seen) {
+        if (!seen.add(whole.id())) {
+            return false;
+        }
+        for (IfcEntity part : model.parts(whole)) {
+            if ((roofs.containsKey(part.id()) && Bodies.has(part)) || hasRoofPart(part, seen)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void findSupports() {
         for (IfcEntity element : candidates(selection.supports())) {
-            if (roofs.containsKey(element.id())) {
-                continue;
-            }
-            Candidate candidate = new Candidate(element, words);
-            if (candidate.evidence(selection.excluded()).isEmpty()) {
-                candidate
-                        .evidence(selection.supports())
+            if (!roofs.containsKey(element.id())) {
+                evidence(element, selection.supports())
                         .ifPresent(evidence -> supports.put(element.id(), new FoundElement(element, evidence)));
             }
         }

@@ -94,6 +94,34 @@ class ElementFinderTest {
         assertThat(find("#1=IFCROOF('g',$,'Lost',$,$,$,$,$,$);").roofs()).hasSize(1);
     }
 
+    @Test
+    void keepsARoofWhosePartsAreOnlyFraming() {
+        FoundElements found = find("#1=IFCROOF('g',$,'Frame',$,$,$,$,$,$);#2=IFCBEAM('g2',$,'x',$,$,$,#90,$,$);"
+                + "#6=IFCRELAGGREGATES('r',$,$,$,#1,(#2));");
+
+        assertThat(found.roofs()).extracting(roof -> roof.entity().id()).containsExactly(1);
+    }
+
+    @Test
+    void takesARoofThatHasOnlyAFootprintForAContainer() {
+        FoundElements found = find("#1=IFCROOF('g',$,'Main',$,$,$,#91,$,$);#2=IFCSLAB('g2',$,'x',$,$,$,#90,$,$);"
+                + "#91=IFCPRODUCTDEFINITIONSHAPE($,$,(#92));#92=IFCSHAPEREPRESENTATION($,'FootPrint','Curve2D',());"
+                + "#6=IFCRELAGGREGATES('r',$,$,$,#1,(#2));");
+
+        assertThat(found.roofs()).extracting(roof -> roof.entity().id()).containsExactly(2);
+    }
+
+    @Test
+    void notesAnElementThatCannotBeReadAndGoesOn() {
+        FoundElements found =
+                find("#1=IFCSLAB('g',$,'x',$,$,$,#90,$,?ROOF);#2=IFCSLAB('g2',$,'x',$,$,$,#90,$,.ROOF.);");
+
+        assertThat(found.roofs()).extracting(roof -> roof.entity().id()).containsExactly(2);
+        assertThat(found.notes())
+                .singleElement()
+                .satisfies(note -> assertThat(note).contains("#1 (IfcSlab)", "left out"));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
