@@ -85,9 +85,12 @@ final class ProductReader implements ShapeReader {
             closed &= mesh.closed();
             Faces.addAll(mesh, faces);
         }
-        Optional<Sweep> sweep =
-                solids.size() == 1 ? solids.get(0).sweep().map(own -> Solid.moved(own, world)) : Optional.empty();
-        return new Shape.Body(faces, closed, sweep, representation.label(), remarks);
+        return new Shape.Body(faces, closed, sweep(solids, world), representation.label(), remarks);
+    }
+
+    private static Optional<Sweep> sweep(List<Solid> solids, AffineTransformMatrix3D world) {
+        Optional<Sweep> own = solids.size() == 1 ? solids.get(0).sweep() : Optional.empty();
+        return own.isPresent() ? Optional.of(Solid.moved(own.get(), world)) : own;
     }
 
     /** Every item that can be read; what cannot is a remark, or the reason when nothing can. */
@@ -97,16 +100,21 @@ final class ProductReader implements ShapeReader {
         List<String> failures = new ArrayList<>();
         for (IfcEntity item : representation.items()) {
             try {
-                solids.addAll(reader.read(item, frame));
+                for (Solid solid : reader.read(item, frame)) {
+                    if (solid.mesh().faces().length > 0) {
+                        solids.add(solid);
+                    }
+                }
             } catch (ShapeException e) {
                 failures.add(message(e));
             }
         }
-        solids.removeIf(solid -> solid.mesh().faces().length == 0);
         if (solids.isEmpty()) {
             throw new ShapeException(failures.isEmpty() ? "Its body has no faces." : failures.get(0));
         }
-        failures.forEach(failure -> remarks.add("A part of the body was not read: " + failure));
+        for (String failure : failures) {
+            remarks.add("A part of the body was not read: " + failure);
+        }
         return solids;
     }
 

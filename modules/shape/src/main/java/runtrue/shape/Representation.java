@@ -3,6 +3,7 @@ package runtrue.shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import runtrue.ifc.IfcEntity;
@@ -35,12 +36,16 @@ record Representation(String label, List<IfcEntity> items) {
     /** The representations to try, best first: the body, its facets, a nameless one of a body's type, a surface. */
     static List<Representation> bodies(IfcEntity product) {
         List<IfcEntity> all = all(product);
-        List<Representation> result = new ArrayList<>();
+        List<String> identifiers = new ArrayList<>(all.size());
+        for (IfcEntity representation : all) {
+            identifiers.add(identifier(representation));
+        }
+        List<Representation> result = new ArrayList<>(1);
         for (String identifier : IDENTIFIERS) {
-            for (IfcEntity representation : all) {
-                if (identifier(representation).equals(identifier)
-                        && (!identifier.isEmpty() || BODY_TYPES.contains(type(representation)))) {
-                    add(representation, result);
+            for (int i = 0; i < all.size(); i++) {
+                if (identifiers.get(i).equals(identifier)
+                        && (!identifier.isEmpty() || BODY_TYPES.contains(type(all.get(i))))) {
+                    add(all.get(i), result);
                 }
             }
         }
@@ -48,9 +53,12 @@ record Representation(String label, List<IfcEntity> items) {
     }
 
     private static void add(IfcEntity representation, List<Representation> result) {
-        List<IfcEntity> items = representation.refs("Items").stream()
-                .filter(item -> !Drawn.isLineWork(item) && !item.isA("IfcBoundingBox"))
-                .toList();
+        List<IfcEntity> items = new ArrayList<>(1);
+        for (IfcEntity item : representation.refs("Items")) {
+            if (!Drawn.isLineWork(item) && !item.isA("IfcBoundingBox")) {
+                items.add(item);
+            }
+        }
         if (!items.isEmpty()) {
             result.add(new Representation(label(representation, items), items));
         }
@@ -68,9 +76,8 @@ record Representation(String label, List<IfcEntity> items) {
     }
 
     private static List<IfcEntity> all(IfcEntity product) {
-        return product.optionalRef("Representation")
-                .map(shape -> shape.refs("Representations"))
-                .orElse(List.of());
+        Optional<IfcEntity> shape = product.optionalRef("Representation");
+        return shape.isPresent() ? shape.get().refs("Representations") : List.of();
     }
 
     private static String identifier(IfcEntity representation) {

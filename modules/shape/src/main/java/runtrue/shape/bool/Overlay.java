@@ -72,7 +72,7 @@ final class Overlay {
         for (int[][] part : mask) {
             loops.add(Loops.turned(part[0]));
         }
-        return loops.toArray(int[][]::new);
+        return loops.toArray(new int[0][]);
     }
 
     /** The section's faces over this overlay's points. */

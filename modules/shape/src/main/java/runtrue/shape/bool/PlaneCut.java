@@ -78,7 +78,7 @@ public final class PlaneCut {
         }
         double[] xyz = cut.points.toArray();
         Tracing.Traced traced = cut.traced(xyz, plane);
-        return new Mesh(xyz, Loops.nested(xyz, traced.loops(), plane).toArray(int[][][]::new), traced.complete());
+        return new Mesh(xyz, Loops.nested(xyz, traced.loops(), plane).toArray(new int[0][][]), traced.complete());
     }
 
     private boolean allAbove() {
@@ -104,7 +104,7 @@ public final class PlaneCut {
         if (mesh.closed() && traced.complete()) {
             kept.addAll(Loops.nested(xyz, traced.loops(), down));
         }
-        return new Mesh(xyz, kept.toArray(int[][][]::new), mesh.closed() && traced.complete());
+        return new Mesh(xyz, kept.toArray(new int[0][][]), mesh.closed() && traced.complete());
     }
 
     private Tracing.Traced traced(double[] xyz, FacePlane side) {
@@ -163,13 +163,17 @@ public final class PlaneCut {
         }
         int low = Math.min(a, b);
         int high = Math.max(a, b);
-        return crossings.computeIfAbsent(key(low, high), k -> {
-            double t = distance[low] / (distance[low] - distance[high]);
-            return points.add(
-                    points.x(low) + t * (points.x(high) - points.x(low)),
-                    points.y(low) + t * (points.y(high) - points.y(low)),
-                    points.z(low) + t * (points.z(high) - points.z(low)));
-        });
+        Integer known = crossings.get(key(low, high));
+        if (known != null) {
+            return known;
+        }
+        double t = distance[low] / (distance[low] - distance[high]);
+        int point = points.add(
+                points.x(low) + t * (points.x(high) - points.x(low)),
+                points.y(low) + t * (points.y(high) - points.y(low)),
+                points.z(low) + t * (points.z(high) - points.z(low)));
+        crossings.put(key(low, high), point);
+        return point;
     }
 
     private void addRim(int a, int b) {
@@ -255,16 +259,27 @@ public final class PlaneCut {
             double sx = plane.ny() * own.nz() - plane.nz() * own.ny();
             double sy = plane.nz() * own.nx() - plane.nx() * own.nz();
             double sz = plane.nx() * own.ny() - plane.ny() * own.nx();
-            Integer[] order = new Integer[chains.size()];
-            double[] along = new double[order.length];
-            for (int i = 0; i < order.length; i++) {
+            double[] along = new double[chains.size()];
+            for (int i = 0; i < along.length; i++) {
                 int[] chain = chains.get(i);
                 int p = ends ? chain[chain.length - 1] : chain[0];
-                order[i] = i;
                 along[i] = sx * points.x(p) + sy * points.y(p) + sz * points.z(p);
             }
-            Arrays.sort(order, (a, b) -> Double.compare(along[a], along[b]));
-            return Arrays.stream(order).mapToInt(Integer::intValue).toArray();
+            return sorted(along);
+        }
+
+        /** Numbers in the order of their values; by insertion, for there are seldom more than two. */
+        private static int[] sorted(double[] values) {
+            int[] order = new int[values.length];
+            for (int i = 0; i < order.length; i++) {
+                int k = i;
+                while (k > 0 && values[order[k - 1]] > values[i]) {
+                    order[k] = order[k - 1];
+                    k--;
+                }
+                order[k] = i;
+            }
+            return order;
         }
 
         private List<int[][]> faces(int[] nextChain) {

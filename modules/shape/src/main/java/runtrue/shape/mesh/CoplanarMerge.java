@@ -64,7 +64,7 @@ final class CoplanarMerge {
                 addMerged(seed, Arrays.copyOf(queue, size), result);
             }
         }
-        return result.toArray(int[][][]::new);
+        return result.toArray(new int[0][][]);
     }
 
     /** Areas as sortable bits over face numbers, so that no object is made for a face. */

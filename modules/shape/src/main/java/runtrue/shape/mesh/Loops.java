@@ -87,7 +87,11 @@ public final class Loops {
             (flat.area(xyz, loop) > 0 ? outlines : holes).add(loop);
         }
         if (holes.isEmpty()) {
-            return outlines.stream().map(loop -> new int[][] {loop}).toList();
+            List<int[][]> faces = new ArrayList<>(outlines.size());
+            for (int[] loop : outlines) {
+                faces.add(new int[][] {loop});
+            }
+            return faces;
         }
         List<List<int[]>> groups = new ArrayList<>();
         for (int[] outline : outlines) {
@@ -99,7 +103,11 @@ public final class Loops {
                 groups.get(host).add(hole);
             }
         }
-        return groups.stream().map(group -> group.toArray(int[][]::new)).toList();
+        List<int[][]> faces = new ArrayList<>(groups.size());
+        for (List<int[]> group : groups) {
+            faces.add(group.toArray(new int[0][]));
+        }
+        return faces;
     }
 
     private static int host(double[] xyz, List<int[]> outlines, int[] hole, Flat flat) {

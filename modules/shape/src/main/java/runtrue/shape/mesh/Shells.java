@@ -39,7 +39,7 @@ public final class Shells {
             remarks.accept(String.format(Locale.ROOT, "Faces without width were left out (%.4f m2 as written)", lost));
         }
         planarity.remark(remarks);
-        return finished(xyz, clean.toArray(int[][][]::new), tolerances);
+        return finished(xyz, clean.toArray(new int[0][][]), tolerances);
     }
 
     /** As {@link #solid}, for faces that are plane, welded and free of repeated corners already. */
@@ -70,7 +70,7 @@ public final class Shells {
                 return new int[0][];
             }
         }
-        return loops.toArray(int[][]::new);
+        return loops.toArray(new int[0][]);
     }
 
     /** Several meshes as one; no face is changed. */
@@ -92,7 +92,7 @@ public final class Shells {
             }
             closed &= mesh.closed();
         }
-        return new Mesh(points.toArray(), faces.toArray(int[][][]::new), closed);
+        return new Mesh(points.toArray(), faces.toArray(new int[0][][]), closed);
     }
 
     private static int[][] shifted(int[][] face, int shift) {

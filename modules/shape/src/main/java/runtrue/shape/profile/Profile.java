@@ -1,5 +1,6 @@
 package runtrue.shape.profile;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 
@@ -13,7 +14,11 @@ import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 public record Profile(String name, Ring outer, List<Ring> voids) {
     public Profile {
         outer = outer.counterClockwise();
-        voids = voids.stream().map(ring -> ring.counterClockwise().reversed()).toList();
+        List<Ring> clockwise = new ArrayList<>(voids.size());
+        for (Ring ring : voids) {
+            clockwise.add(ring.counterClockwise().reversed());
+        }
+        voids = List.copyOf(clockwise);
     }
 
     /** A rectangle from the origin along positive x and y. */
@@ -28,14 +33,19 @@ public record Profile(String name, Ring outer, List<Ring> voids) {
 
     /** The profile moved within its plane; the transform's third dimension is ignored. */
     public Profile moved(AffineTransformMatrix3D transform) {
-        return new Profile(
-                name,
-                outer.moved(transform),
-                voids.stream().map(ring -> ring.moved(transform)).toList());
+        List<Ring> moved = new ArrayList<>(voids.size());
+        for (Ring ring : voids) {
+            moved.add(ring.moved(transform));
+        }
+        return new Profile(name, outer.moved(transform), moved);
     }
 
     /** Net area in square file units. */
     public double area() {
-        return outer.signedArea() + voids.stream().mapToDouble(Ring::signedArea).sum();
+        double area = outer.signedArea();
+        for (Ring ring : voids) {
+            area += ring.signedArea();
+        }
+        return area;
     }
 }

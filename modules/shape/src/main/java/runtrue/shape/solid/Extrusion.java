@@ -31,7 +31,10 @@ final class Extrusion {
         List<Ring> rings = new ArrayList<>();
         rings.add(profile.outer());
         rings.addAll(profile.voids());
-        int corners = rings.stream().mapToInt(Ring::size).sum();
+        int corners = 0;
+        for (Ring ring : rings) {
+            corners += ring.size();
+        }
         double[] xyz = new double[6 * corners];
         boolean turned = path.getZ() < 0 != placement.determinant() < 0;
         int[][][] faces = new int[corners + 2][][];

@@ -69,7 +69,7 @@ final class FaceSets {
                     loops.add(indices.loop(numbers(hole)));
                 }
             }
-            faces.add(loops.toArray(int[][]::new));
+            faces.add(loops.toArray(new int[0][]));
         }
         return faces;
     }

@@ -70,7 +70,7 @@ final class ShellFaces {
         if (loops.size() > 1) {
             largestFirst(loops);
         }
-        faces.add(loops.toArray(int[][]::new));
+        faces.add(loops.toArray(new int[0][]));
     }
 
     /** Files are known to mark no bound as the outer one, or the wrong one; the outline is the one of the largest area. */
