@@ -11,7 +11,6 @@ import dev.cel.compiler.CelCompiler;
 import dev.cel.compiler.CelCompilerBuilder;
 import dev.cel.compiler.CelCompilerFactory;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,9 +97,12 @@ public final class ExpressionCompiler {
 
         private Optional<Expression> check(CelAbstractSyntaxTree parsed, FactType wanted)
                 throws CelValidationException {
+            Map<Long, Integer> positions = parsed.getSource().getPositionsMap();
+            Names names = new Names(
+                    dimensions.keySet(), functions, (id, message) -> add(positions.getOrDefault(id, 0), message));
+            Set<String> used = names.usedBy(parsed);
             BiConsumer<Long, String> error =
-                    (id, message) -> add(parsed.getSource().getPositionsMap().getOrDefault(id, 0), message);
-            Set<String> names = new HashSet<>(new Names(dimensions.keySet(), functions, error).usedBy(parsed));
+                    (id, message) -> add(positions.getOrDefault(names.starts().getOrDefault(id, id), 0), message);
             Literals literals = new Literals(error);
             CelAbstractSyntaxTree prepared = literals.prepare(parsed);
             if (failed) {
@@ -117,7 +119,7 @@ public final class ExpressionCompiler {
             if (!checked.getResultType().equals(type(wanted))) {
                 add(0, "gives a " + word(checked.getResultType()) + "; wanted is a " + word(type(wanted)));
             }
-            return failed ? Optional.empty() : Optional.of(new Expression(scalar.text(), checked, dimension, names));
+            return failed ? Optional.empty() : Optional.of(new Expression(scalar.text(), checked, dimension, used));
         }
 
         private void report(CelIssue issue) {

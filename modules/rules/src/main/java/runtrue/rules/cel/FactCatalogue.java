@@ -117,7 +117,8 @@ public final class FactCatalogue {
         text("element.name", "name in the model");
         text("element.role", "roof or support");
         truth("element.has_body", "whether its shape could be read");
-        text("element.reason", "why it could not be read");
+        truth("element.placed", "whether it became part of a plane");
+        text("element.reason", "why it was not read or not placed");
     }
 
     private void system() {

@@ -3,6 +3,8 @@ package runtrue.rules.cel;
 import dev.cel.common.CelAbstractSyntaxTree;
 import dev.cel.common.ast.CelExpr;
 import dev.cel.common.ast.CelExpr.ExprKind.Kind;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,6 +17,7 @@ final class Names {
     private final Set<String> functions;
     private final BiConsumer<Long, String> error;
     private final Set<String> used = new TreeSet<>();
+    private final Map<Long, Long> starts = new HashMap<>();
 
     Names(Set<String> variables, Set<String> functions, BiConsumer<Long, String> error) {
         this.variables = variables;
@@ -25,6 +28,11 @@ final class Names {
     Set<String> usedBy(CelAbstractSyntaxTree ast) {
         visit(ast.getExpr());
         return used;
+    }
+
+    /** Ids of dotted names to those of their first words, which say where they start; the others stand at a dot. */
+    Map<Long, Long> starts() {
+        return starts;
     }
 
     private void visit(CelExpr expr) {
@@ -38,6 +46,7 @@ final class Names {
 
     private void variable(CelExpr expr) {
         Optional<String> name = dotted(expr);
+        starts.put(expr.id(), root(expr).id());
         if (name.isEmpty()) {
             visit(expr.select().operand());
         } else if (variables.contains(name.get())) {

@@ -59,8 +59,11 @@ final class Subjects {
 
     List<Subject> all() {
         all.add(new Subject(SubjectKind.DROP, "the drop", "", List.of(), Optional.empty(), "drop", base));
-        drop.unreadRoofs().forEach(unread -> element(unread, "roof"));
-        drop.unreadSupports().forEach(unread -> element(unread, "support"));
+        drop.unreadRoofs().forEach(u -> element(u.element(), u.reason(), "roof", false));
+        drop.unreadSupports().forEach(u -> element(u.element(), u.reason(), "support", false));
+        roof.unplaced().stream()
+                .filter(u -> !u.counted())
+                .forEach(u -> element(u.element().element(), u.reason(), "roof", true));
         for (RoofBody body : roof.bodies()) {
             body(body);
         }
@@ -78,15 +81,16 @@ final class Subjects {
         return all;
     }
 
-    private void element(DropFacts.Unread unread, String role) {
-        Element element = unread.element();
+    /** Only elements that something is amiss with: those of a plane are judged with it. */
+    private void element(Element element, String reason, String role, boolean hasBody) {
         Facts facts = base.inner()
                 .know("element.id", element.globalId(), "")
                 .know("element.class", element.ifcClass(), "")
                 .know("element.name", element.name(), "")
                 .know("element.role", role, "")
-                .know("element.has_body", false, "")
-                .know("element.reason", unread.reason(), "");
+                .know("element.has_body", hasBody, "")
+                .know("element.placed", false, "")
+                .know("element.reason", reason, "");
         String name = role + " element " + element.ifcClass() + " \"" + element.name() + "\"";
         String key = element.file() + "#" + element.globalId() + "#" + element.stepId();
         all.add(new Subject(SubjectKind.ELEMENT, name, "", List.of(element), Optional.empty(), key, facts));

@@ -26,10 +26,9 @@ public final class SchemaCheck {
     public static void check(YamlValue value, String schema, Problems problems) {
         Schema compiled = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(schema, InputFormat.JSON);
-        for (Error error : compiled.validate(
-                json(value), context -> context.executionConfig(config -> config.locale(Locale.ROOT)))) {
-            SchemaErrors.report(error, value, problems);
-        }
+        List<Error> errors =
+                compiled.validate(json(value), context -> context.executionConfig(c -> c.locale(Locale.ROOT)));
+        new SchemaErrors(value, compiled.getSchemaNode(), problems).report(errors);
     }
 
     static JsonNode json(YamlValue value) {

@@ -93,7 +93,7 @@ class ExpressionTest {
             maxi(1, 2)                               | 5:14 | unknown function "maxi"; did you mean "max"?
             tables.spam(system.thickness, "x")       | 5:21 | unknown table "tables.spam"; did you mean "tables.span"?
             tables.span(span.length)                 | 5:21 | cannot take
-            tables.span(plane.pitch, "x")            | 5:27 | axis thickness of table span is a length, this is a angle
+            tables.span(plane.pitch, "x")            | 5:22 | axis thickness of table span is a length, this is a angle
             quantity("20 mn")                        | 5:19 | unknown unit "mn"
             zone.width                               | 5:10 | unknown fact "zone.width"
             """)

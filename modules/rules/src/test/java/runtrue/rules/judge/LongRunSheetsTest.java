@@ -13,6 +13,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
@@ -151,6 +152,24 @@ class LongRunSheetsTest {
         assertNotAssessed(
                 judge("unread-element", TestRoofs.gentle().roof(), SYSTEM, FULL, drop),
                 "IfcRoof \"Dome\" (roof) was not read: IfcBSplineSurface is not read");
+    }
+
+    @Test
+    void an_element_that_gave_no_plane_is_not_assessed_unless_it_is_counted_with_another() {
+        Roof one = TestRoofs.gentle().roof();
+        ReadElement read = one.planes().get(0).plane().elements().get(0);
+        Roof roof = new Roof(
+                one.planes(),
+                one.edges(),
+                one.bodies(),
+                List.of(
+                        new Roof.Unplaced(read, "curved roof of 20 facets"),
+                        new Roof.Unplaced(read, "lies under another layer", true)),
+                one.settings());
+        assertThat(judge("element-without-plane", roof, SYSTEM, FULL, DROP)).hasSize(1);
+        assertNotAssessed(
+                judge("element-without-plane", roof, SYSTEM, FULL, DROP),
+                "IfcSlab \"Roof slab\" gave no plane: curved roof of 20 facets");
     }
 
     @Test

@@ -1,0 +1,96 @@
+package runtrue.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.roof.SetOut;
+
+class SettingsFilesTest {
+    @TempDir
+    Path folder;
+
+    private DropSettings load(String text, Map<String, String> commandLine) throws IOException {
+        Path file = folder.resolve(SettingsFiles.NAME);
+        Files.writeString(file, text);
+        return SettingsFiles.load(Optional.empty(), Optional.of(file), commandLine);
+    }
+
+    @Test
+    void the_drops_file_goes_before_the_defaults_and_the_command_line_before_both() throws IOException {
+        DropSettings settings = load(
+                "set_out: right\ntemperature_range: 60 K\nuplift: {edge: 1.2 kPa}\n",
+                Map.of("uplift.edge", "1.5 kPa", "system", "dunlin-400"));
+        assertThat(settings.si("uplift.edge")).contains(1500.0);
+        assertThat(settings.si("temperature_range")).contains(60.0);
+        assertThat(settings.setOut()).isEqualTo(SetOut.RIGHT);
+        assertThat(settings.system()).isEqualTo("dunlin-400");
+        assertThat(settings.texts()).containsEntry("fixed_point", "ridge");
+    }
+
+    @Test
+    void every_value_says_where_it_was_stated() throws IOException {
+        DropSettings settings = load("uplift:\n  edge: 1.2 kPa\n", Map.of("rolled_on_site", "true"));
+        assertThat(settings.origins().get("uplift.edge")).endsWith("runtrue.yaml:2");
+        assertThat(settings.origins()).containsEntry("rolled_on_site", "command line");
+        assertThat(settings.origins().get("temperature_range")).startsWith("rules/settings/defaults.yaml:");
+    }
+
+    @Test
+    void what_is_not_stated_stays_unknown() throws IOException {
+        DropSettings settings = load("set_out: left\n", Map.of());
+        assertThat(settings.si("building_height")).isEmpty();
+        assertThat(settings.switches()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            uplift: {edge: 1.2}           | :1:16: "1.2" has no unit
+            uplift: {edge: 1.2 m}         | :1:16: "1.2 m" is of dimension length; wanted is pressure
+            uplft: {edge: 1.2 kPa}        | :1:1: unknown key "uplft"; did you mean "uplift"?
+            uplift: {edg: 1.2 kPa}        | :1:10: unknown key "edg"; did you mean "edge"?
+            rolled_on_site: maybe         | :1:17: "maybe" is not allowed here
+            set_out: middle               | :1:10: "middle" is not allowed here
+            selectors: {roofs: [{name: "(x"}]} | :1:
+            """)
+    void errors_say_where_and_what(String text, String message) {
+        assertThatThrownBy(() -> load(text, Map.of()))
+                .isInstanceOf(RuleException.class)
+                .hasMessageContaining(message);
+    }
+
+    @Test
+    void an_unknown_setting_on_the_command_line_is_refused_with_the_nearest() {
+        assertThatThrownBy(() -> load("set_out: left\n", Map.of("uplift.edgy", "1 kPa")))
+                .hasMessageContaining("unknown setting \"uplift.edgy\"; did you mean \"uplift.edge\"?");
+    }
+
+    @Test
+    void selectors_are_read_as_patterns() throws IOException {
+        DropSettings settings = load("""
+                selectors:
+                  supports:
+                    - name: ^Pfette
+                    - property: Pset_MemberCommon.Reference
+                      value: P\\d+
+                  excluded:
+                    - class: IfcWall
+                """, Map.of());
+        assertThat(settings.selectors().supports())
+                .extracting(
+                        s -> s.subject(), s -> s.property(), s -> s.pattern().pattern())
+                .containsExactly(
+                        tuple(SelectorSettings.Subject.NAME, "", "^Pfette"),
+                        tuple(SelectorSettings.Subject.PROPERTY, "Pset_MemberCommon.Reference", "P\\d+"));
+        assertThat(settings.selectors().excluded()).hasSize(1);
+    }
+}
