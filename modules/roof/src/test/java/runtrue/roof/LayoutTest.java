@@ -186,6 +186,18 @@ class LayoutTest {
         assertThat(roof.bodies()).hasSize(1);
     }
 
+    @Test
+    void the_head_of_a_lean_to_below_a_higher_eave_is_an_abutment() {
+        ReadElement hall = slab("hall", 0.1, p(9, 5.8, 4), p(0, 5.8, 4), p(0, 15, 5), p(9, 15, 5));
+        ReadElement leanTo = slab("lean-to", 0.1, p(0, 0, 2.5), p(9, 0, 2.5), p(9, 6, 3), p(0, 6, 3));
+
+        Roof roof = Roofs.layOut(List.of(hall, leanTo), List.of(), settings(0.5));
+
+        assertThat(PublishedRoofsTest.total(roof, EdgeKind.ABUTMENT)).isCloseTo(9, within(1e-9));
+        assertThat(PublishedRoofsTest.total(roof, EdgeKind.HEAD)).isCloseTo(9, within(1e-9));
+        assertThat(PublishedRoofsTest.total(roof, EdgeKind.EAVE)).isCloseTo(18, within(1e-9));
+    }
+
     private static List<Double> lengths(PlaneLayout layout, SpanKind kind) {
         return layout.spans().stream()
                 .filter(s -> s.kind() == kind)

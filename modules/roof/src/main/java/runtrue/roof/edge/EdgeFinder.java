@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.Ids;
 import runtrue.roof.Interval;
@@ -33,11 +34,12 @@ public final class EdgeFinder {
     /** Edges by id. */
     public List<RoofEdge> edges(List<RoofPlane> planes) {
         List<List<Side>> sides = planes.stream().map(Side::of).toList();
+        List<Surround> surrounds = planes.stream().map(Surround::of).toList();
         IdentityHashMap<Side, List<Interval>> shared = new IdentityHashMap<>();
         List<RoofEdge> edges = new ArrayList<>();
         for (int i = 0; i < planes.size(); i++) {
             for (int k = i + 1; k < planes.size(); k++) {
-                if (near(planes.get(i), planes.get(k))) {
+                if (surrounds.get(i).near(surrounds.get(k))) {
                     for (Meeting m : Meeting.of(sides.get(i), sides.get(k), tolerances)) {
                         addShared(edges, shared, m);
                     }
@@ -48,19 +50,17 @@ public final class EdgeFinder {
         return identified(edges);
     }
 
-    /** Whether the planes' surrounding spheres come near: spares most pairs. */
-    private boolean near(RoofPlane a, RoofPlane b) {
-        double reach = WIDEST_GUTTER + radius(a) + radius(b);
-        return middle(a).distance(middle(b)) < reach;
-    }
+    /** A sphere around a plane: tells most pairs that cannot meet at the cost of one distance. */
+    private record Surround(Vector3D middle, double radius) {
+        static Surround of(RoofPlane plane) {
+            Coordinate centre = plane.outline().getEnvelopeInternal().centre();
+            double radius = plane.outline().getEnvelopeInternal().getDiameter() / 2;
+            return new Surround(plane.frame().at(centre.x, centre.y), radius);
+        }
 
-    private static double radius(RoofPlane plane) {
-        return plane.outline().getEnvelopeInternal().getDiameter() / 2;
-    }
-
-    private static Vector3D middle(RoofPlane plane) {
-        var centre = plane.outline().getEnvelopeInternal().centre();
-        return plane.frame().at(centre.x, centre.y);
+        boolean near(Surround other) {
+            return middle.distance(other.middle) < WIDEST_GUTTER + radius + other.radius;
+        }
     }
 
     private void addShared(List<RoofEdge> edges, IdentityHashMap<Side, List<Interval>> shared, Meeting m) {
