@@ -1,5 +1,7 @@
 package runtrue.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -47,11 +49,17 @@ final class ModelCheck implements DropCheck {
     private final ForkJoinPool pool;
     private final CompletableFuture<RuleSet> rules;
 
+    /** Kept so that it is not thrown away unfinished; should it fail, the real writing fails alike and says so. */
+    @SuppressWarnings("unused")
+    private final CompletableFuture<Void> warmUp;
+
     private ModelCheck(CheckOptions options, Instant runStamp) {
         this.options = options;
         this.runStamp = runStamp;
         this.pool = new ForkJoinPool(options.threads());
         this.rules = CompletableFuture.supplyAsync(this::loadRules);
+        // The spreadsheet library takes as long to start as a fair model to read; by the time it is needed it is ready.
+        warmUp = rules.thenRunAsync(ModelCheck::warmUp);
     }
 
     /** A check whose results carry the given time of the run. */
@@ -61,17 +69,25 @@ final class ModelCheck implements DropCheck {
 
     @Override
     public CheckedDrop check(Drop drop, Progress progress) {
-        DropSettings settings = loading(() ->
-                SettingsFiles.load(Optional.empty(), options.settings().or(drop::settingsFile), options.overrides()));
-        RoofSystem system = loading(() -> loadSystem(options.system().orElse(settings.system())));
+        CompletableFuture<Choices> choices = CompletableFuture.supplyAsync(() -> choices(drop));
         progress.stage(Stage.INDEXING, drop.files().size());
         try (OpenDrop open = OpenDrop.open(drop, progress)) {
+            Choices chosen = loaded(choices);
             if (open.models().isEmpty()) {
                 throw CheckException.ofDrop(
                         String.join(System.lineSeparator(), open.failures()), new IllegalStateException());
             }
-            return onPool(() -> check(open, drop, settings, system, progress));
+            return onPool(() -> check(open, drop, chosen.settings(), chosen.system(), progress));
         }
+    }
+
+    /** Settings and roof system of one drop; read beside the first indexing, since neither needs the other. */
+    private record Choices(DropSettings settings, RoofSystem system) {}
+
+    private Choices choices(Drop drop) {
+        DropSettings settings =
+                SettingsFiles.load(Optional.empty(), options.settings().or(drop::settingsFile), options.overrides());
+        return new Choices(settings, loadSystem(options.system().orElse(settings.system())));
     }
 
     private CheckedDrop check(OpenDrop open, Drop drop, DropSettings settings, RoofSystem system, Progress progress) {
@@ -85,7 +101,7 @@ final class ModelCheck implements DropCheck {
                 RoofChoices.of(settings, system, elements.origin(), open.trueNorth(), tolerances));
         Bill bill = Bills.of(roof, system, settings);
         progress.stage(Stage.JUDGING, 0);
-        RuleSet ruleSet = compiledRules();
+        RuleSet ruleSet = loaded(rules);
         List<GridAxis> axes = open.gridAxes();
         List<Zone> zones = new ArrayList<>();
         List<Judgement> judgements =
@@ -139,6 +155,14 @@ final class ModelCheck implements DropCheck {
                 !axes.isEmpty());
     }
 
+    private static void warmUp() {
+        try {
+            Workbooks.warmUp();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private RuleSet loadRules() {
         return options.rules()
                 .map(RuleSets::load)
@@ -163,29 +187,18 @@ final class ModelCheck implements DropCheck {
                 : Optional.empty();
     }
 
-    private RuleSet compiledRules() {
+    /** Waits for something that was loaded beside the reading; what is wrong with it concerns every drop. */
+    private static <T> T loaded(CompletableFuture<T> loading) {
         try {
-            return rules.get();
+            return loading.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while the rule set was compiled", e);
+            throw new IllegalStateException("interrupted while rules and settings were loaded", e);
         } catch (ExecutionException e) {
             if (e.getCause() instanceof RuleException wrong) {
                 throw CheckException.ofOptions(String.valueOf(wrong.getMessage()), wrong);
             }
-            throw new IllegalStateException("the rule set could not be compiled", e.getCause());
-        }
-    }
-
-    private static <T> T loading(Callable<T> load) {
-        try {
-            return load.call();
-        } catch (RuleException e) {
-            throw CheckException.ofOptions(String.valueOf(e.getMessage()), e);
-        } catch (RuntimeException e) {
-            throw e;
-        } catch (Exception e) {
-            throw new IllegalStateException(e);
+            throw new IllegalStateException("rules or settings could not be loaded", e.getCause());
         }
     }
 
