@@ -35,7 +35,7 @@ final class IdTable {
         boolean inOrder = true;
         for (RecordBlock block : records.blocks()) {
             inOrder &= block.inOrder && block.ids[0] > largest;
-            largest = Math.max(largest, block.largest());
+            largest = Math.max(largest, block.largest);
         }
         int words = (largest >>> 6) + 1;
         if ((long) words * WORD_BYTES <= (long) records.size() * DENSE_BYTES + 4096) {

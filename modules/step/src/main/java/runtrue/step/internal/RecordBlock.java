@@ -18,7 +18,7 @@ final class RecordBlock {
     /** Whether each number is larger than the one before it. */
     boolean inOrder = true;
 
-    private int lastId = -1;
+    int largest = -1;
     /** Where the last record's text ends at the latest, in the piece. */
     int end;
 
@@ -38,23 +38,12 @@ final class RecordBlock {
     }
 
     void add(int id, int keyword, int offset) {
-        inOrder &= id > lastId;
-        lastId = id;
+        inOrder &= id > largest;
+        largest = Math.max(largest, id);
         ids[count] = id;
         keywords[count] = (char) keyword;
         offsets[count] = offset;
         count++;
-    }
-
-    int largest() {
-        if (inOrder) {
-            return lastId;
-        }
-        int largest = -1;
-        for (int i = 0; i < count; i++) {
-            largest = Math.max(largest, ids[i]);
-        }
-        return largest;
     }
 
     /** Sets the bit of each instance number. */

@@ -169,16 +169,12 @@ final class SegmentScan implements Statements.Complaint {
             return -1;
         }
         int id = EightBytes.number(word, digits);
-        if (bytes.get(p) == ' ') {
-            p++;
-        }
+        p += EightBytes.oneIfSpace(bytes.get(p));
         if (bytes.get(p) != '=') {
             return -1;
         }
         p++;
-        if (bytes.get(p) == ' ') {
-            p++;
-        }
+        p += EightBytes.oneIfSpace(bytes.get(p));
         long hash = EightBytes.NO_NAME;
         while (p <= last) {
             word = EightBytes.at(bytes, p);
