@@ -154,7 +154,9 @@ final class SegmentScan implements Statements.Complaint {
      * the place behind it, or -1 when it is anything but {@code #digits = NAME(...);} without comments and line breaks in
      * strings, or ends within the last bytes of the piece.
      *
-     * <p>One call a record and one small method a loop: a cold process compiles them sooner and cheaper than one large
+     * <p>Gain for 206 MB with 3.8 million records (see the benchmark of indexing): 0.44 s of processor time for a whole
+     * cold process against 0.76 s with {@link #record} alone, 0.20 s against 0.34 s when warm. One call a record and one
+     * small method a loop took 0.64 s down to 0.53 s: a cold process compiles them sooner and cheaper than one large
      * loop, whose every inner loop is compiled on its own while it runs.
      */
     private int ordinary(ByteBuffer bytes, int from, int last, RecordBlock into) {
