@@ -19,27 +19,24 @@ final class StandardProfiles {
 
     Profile read(IfcEntity p, String name) {
         Profile centred = centred(p, name);
-        if (!(centred.area() > 0)) {
-            throw new ShapeException("The profile " + p.label() + " has no area: check its dimensions.");
-        }
         return p.has("Position") ? centred.moved(p.model().transform(p.ref("Position"))) : centred;
     }
 
     private Profile centred(IfcEntity p, String name) {
         return switch (p.type()) {
-            case "IfcRectangleProfileDef" -> plain(name, Outlines.rectangle(p.real("XDim"), p.real("YDim")));
+            case "IfcRectangleProfileDef" -> plain(name, Outlines.rectangle(size(p, "XDim"), size(p, "YDim")));
             case "IfcRoundedRectangleProfileDef" ->
-                new Profile(name, rounded(p.real("XDim"), p.real("YDim"), p.real("RoundingRadius")), List.of());
+                new Profile(name, rounded(size(p, "XDim"), size(p, "YDim"), p.real("RoundingRadius")), List.of());
             case "IfcRectangleHollowProfileDef" -> rectangleHollow(p, name);
-            case "IfcCircleProfileDef" -> new Profile(name, circle(p.real("Radius")), List.of());
+            case "IfcCircleProfileDef" -> new Profile(name, circle(size(p, "Radius")), List.of());
             case "IfcCircleHollowProfileDef" -> circleHollow(p, name);
             case "IfcEllipseProfileDef" ->
-                new Profile(name, Arcs.ellipse(p.real("SemiAxis1"), p.real("SemiAxis2"), chord), List.of());
+                new Profile(name, Arcs.ellipse(size(p, "SemiAxis1"), size(p, "SemiAxis2"), chord), List.of());
             case "IfcTrapeziumProfileDef" ->
                 plain(
                         name,
                         Outlines.trapezium(
-                                p.real("BottomXDim"), p.real("TopXDim"), p.real("YDim"), p.real("TopXOffset")));
+                                size(p, "BottomXDim"), size(p, "TopXDim"), size(p, "YDim"), p.real("TopXOffset")));
             default -> rolled(p, name);
         };
     }
@@ -50,54 +47,66 @@ final class StandardProfiles {
                 plain(
                         name,
                         Outlines.iShape(
-                                p.real("OverallWidth"),
-                                p.real("FlangeThickness"),
-                                p.real("OverallWidth"),
-                                p.real("FlangeThickness"),
-                                p.real("OverallDepth"),
-                                p.real("WebThickness")));
+                                size(p, "OverallWidth"),
+                                size(p, "FlangeThickness"),
+                                size(p, "OverallWidth"),
+                                size(p, "FlangeThickness"),
+                                size(p, "OverallDepth"),
+                                size(p, "WebThickness")));
             case "IfcAsymmetricIShapeProfileDef" -> asymmetric(p, name);
             case "IfcLShapeProfileDef" ->
                 plain(
                         name,
                         Outlines.lShape(
-                                p.optionalReal("Width").orElseGet(() -> p.real("Depth")),
-                                p.real("Depth"),
-                                p.real("Thickness")));
+                                size(p, p.has("Width") ? "Width" : "Depth"), size(p, "Depth"), size(p, "Thickness")));
             case "IfcUShapeProfileDef" ->
                 plain(
                         name,
                         Outlines.uShape(
-                                p.real("FlangeWidth"),
-                                p.real("Depth"),
-                                p.real("WebThickness"),
-                                p.real("FlangeThickness")));
+                                size(p, "FlangeWidth"),
+                                size(p, "Depth"),
+                                size(p, "WebThickness"),
+                                size(p, "FlangeThickness")));
             case "IfcTShapeProfileDef" ->
                 plain(
                         name,
                         Outlines.tShape(
-                                p.real("FlangeWidth"),
-                                p.real("Depth"),
-                                p.real("WebThickness"),
-                                p.real("FlangeThickness")));
+                                size(p, "FlangeWidth"),
+                                size(p, "Depth"),
+                                size(p, "WebThickness"),
+                                size(p, "FlangeThickness")));
             case "IfcCShapeProfileDef" ->
                 plain(
                         name,
-                        Outlines.cShape(p.real("Width"), p.real("Depth"), p.real("WallThickness"), p.real("Girth")));
+                        Outlines.cShape(
+                                size(p, "Width"), size(p, "Depth"), size(p, "WallThickness"), size(p, "Girth")));
             case "IfcZShapeProfileDef" ->
                 plain(
                         name,
                         Outlines.zShape(
-                                p.real("FlangeWidth"),
-                                p.real("Depth"),
-                                p.real("WebThickness"),
-                                p.real("FlangeThickness")));
+                                size(p, "FlangeWidth"),
+                                size(p, "Depth"),
+                                size(p, "WebThickness"),
+                                size(p, "FlangeThickness")));
             default -> throw new ShapeException("Profiles of type " + p.type() + " are not read (" + p.label() + ").");
         };
     }
 
+    private static double size(IfcEntity p, String dimension) {
+        double value = p.real(dimension);
+        if (!(value > 0)) {
+            throw new ShapeException("The " + dimension + " of " + p.label() + " is not positive.");
+        }
+        return value;
+    }
+
     private Profile plain(String name, double[] xy) {
-        return new Profile(name, Ring.of(xy, point), List.of());
+        Ring ring = Ring.of(xy, point);
+        if (!(ring.signedArea() > 0)) {
+            throw new ShapeException(
+                    "The profile " + name + " has no area: its thicknesses are greater than its outer dimensions.");
+        }
+        return new Profile(name, ring, List.of());
     }
 
     private Ring circle(double radius) {
@@ -105,14 +114,14 @@ final class StandardProfiles {
     }
 
     private Profile circleHollow(IfcEntity p, String name) {
-        double inner = p.real("Radius") - p.real("WallThickness");
-        return new Profile(name, circle(p.real("Radius")), inner > 0 ? List.of(circle(inner)) : List.of());
+        double inner = size(p, "Radius") - size(p, "WallThickness");
+        return new Profile(name, circle(size(p, "Radius")), inner > 0 ? List.of(circle(inner)) : List.of());
     }
 
     private Profile rectangleHollow(IfcEntity p, String name) {
-        double x = p.real("XDim");
-        double y = p.real("YDim");
-        double wall = 2 * p.real("WallThickness");
+        double x = size(p, "XDim");
+        double y = size(p, "YDim");
+        double wall = 2 * size(p, "WallThickness");
         Ring outer = Ring.of(Outlines.rectangle(x, y), point);
         boolean open = x > wall && y > wall;
         return new Profile(
@@ -122,16 +131,16 @@ final class StandardProfiles {
     /** Before IFC4 this is an I shape with a top flange of its own; since then both flanges are named. */
     private Profile asymmetric(IfcEntity p, String name) {
         boolean early = p.has("OverallWidth");
-        double bottomThickness = p.real(early ? "FlangeThickness" : "BottomFlangeThickness");
+        double bottomThickness = size(p, early ? "FlangeThickness" : "BottomFlangeThickness");
         return plain(
                 name,
                 Outlines.iShape(
-                        p.real(early ? "OverallWidth" : "BottomFlangeWidth"),
+                        size(p, early ? "OverallWidth" : "BottomFlangeWidth"),
                         bottomThickness,
-                        p.real("TopFlangeWidth"),
-                        p.optionalReal("TopFlangeThickness").orElse(bottomThickness),
-                        p.real("OverallDepth"),
-                        p.real("WebThickness")));
+                        size(p, "TopFlangeWidth"),
+                        p.has("TopFlangeThickness") ? size(p, "TopFlangeThickness") : bottomThickness,
+                        size(p, "OverallDepth"),
+                        size(p, "WebThickness")));
     }
 
     private Ring rounded(double xDim, double yDim, double radius) {
