@@ -110,10 +110,16 @@ public final class Combination {
         List<int[][]> left = kind == Kind.INTERSECTION
                 ? overlay.within(List.<int[][]>of(face), section)
                 : overlay.without(List.<int[][]>of(face), section);
-        changed |= left.size() != 1 || left.get(0) != face;
+        changed |= !isUncut(left, face);
         for (int[][] part : left) {
             add(overlay.xyz(), part);
         }
+    }
+
+    /** An overlay hands a face that nothing cuts back as it was, not as a copy. */
+    @SuppressWarnings("ReferenceEquality")
+    private static boolean isUncut(List<int[][]> left, int[][] face) {
+        return left.size() == 1 && left.get(0) == face;
     }
 
     private void addOfB(int f, Box boxA) {

@@ -43,6 +43,7 @@ public final class Shells {
     }
 
     /** As {@link #solid}, for faces that are plane, welded and free of repeated corners already. */
+    @SuppressWarnings("ReferenceEquality") // Junctions hand the same array back when there was nothing to join
     private static Mesh finished(double[] xyz, int[][][] welded, Tolerances tolerances) {
         EdgeMap edges = new EdgeMap(welded);
         int[][][] joined = Junctions.joined(xyz, welded, edges, tolerances.point());
