@@ -28,34 +28,60 @@ public final class ExpressionCompiler {
     public static final String DEFINED = "defined.";
 
     private static final int LONGEST = 2_000;
+    private static final int DEEPEST = 50;
 
     private final CelCompiler compiler;
     private final Map<String, Optional<Dimension>> dimensions = new HashMap<>();
-    private final Map<String, TableSpec> tables = new HashMap<>();
-    private final Set<String> functions = new TreeSet<>(Functions.names());
+    private final Map<String, TableSpec> tables;
+    private final Set<String> functions;
     private final Problems problems;
 
     /** Facts as declared, tables as {@code tables.name(...)}, and errors into {@code problems}. */
     public ExpressionCompiler(List<FactSpec> facts, List<TableSpec> tables, Problems problems) {
-        this.problems = problems;
-        CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder()
-                .setOptions(CelOptions.current()
-                        .maxExpressionCodePointSize(LONGEST)
-                        .maxParseRecursionDepth(50)
-                        .build())
-                .addFunctionDeclarations(Functions.declarations());
-        for (FactSpec fact : facts) {
-            builder.addVar(fact.name(), type(fact.type()));
-            dimensions.put(
-                    fact.name(), fact.type() == FactType.NUMBER ? Optional.of(fact.dimension()) : Optional.empty());
-        }
+        this(environment(facts, tables), new HashMap<>(), new TreeSet<>(Functions.names()), problems);
         for (TableSpec table : tables) {
-            builder.addFunctionDeclarations(Functions.declaration(table));
             this.tables.put("tables." + table.name(), table);
             functions.add("tables." + table.name());
         }
         functions.add(Literals.QUANTITY);
-        compiler = builder.build();
+        offer(facts);
+    }
+
+    private ExpressionCompiler(
+            CelCompiler compiler, Map<String, TableSpec> tables, Set<String> functions, Problems problems) {
+        this.compiler = compiler;
+        this.tables = tables;
+        this.functions = functions;
+        this.problems = problems;
+    }
+
+    /**
+     * The same compiler for some of its facts; the others are as unknown as misspelt ones. Costs nothing, while a new
+     * compiler sets up all of CEL's declarations.
+     */
+    public ExpressionCompiler offering(List<FactSpec> facts) {
+        ExpressionCompiler narrowed = new ExpressionCompiler(compiler, tables, functions, problems);
+        narrowed.offer(facts);
+        return narrowed;
+    }
+
+    private void offer(List<FactSpec> facts) {
+        for (FactSpec fact : facts) {
+            boolean number = fact.type() == FactType.NUMBER;
+            dimensions.put(fact.name(), number ? Optional.of(fact.dimension()) : Optional.empty());
+        }
+    }
+
+    private static CelCompiler environment(List<FactSpec> facts, List<TableSpec> tables) {
+        CelCompilerBuilder builder = CelCompilerFactory.standardCelCompilerBuilder()
+                .setOptions(CelOptions.current()
+                        .maxExpressionCodePointSize(LONGEST)
+                        .maxParseRecursionDepth(DEEPEST)
+                        .build())
+                .addFunctionDeclarations(Functions.declarations());
+        facts.forEach(fact -> builder.addVar(fact.name(), type(fact.type())));
+        tables.forEach(table -> builder.addFunctionDeclarations(Functions.declaration(table)));
+        return builder.build();
     }
 
     /** The checked expression, or empty with the reasons in the problems given. */

@@ -5,11 +5,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,11 +26,31 @@ import runtrue.rules.cel.Evaluator.Lookup;
 import runtrue.rules.cel.Evaluator.NoAnswerException;
 import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.FactCatalogue;
+import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.TableSpec;
 
 /** Says of every rule and every subject whether it conforms. */
 public final class Judge {
-    private Judge() {}
+    private final RuleSet rules;
+    private final RoofSystem system;
+    private final FactCatalogue catalogue = FactCatalogue.standard();
+    private final Evaluator evaluator;
+    private final Words words;
+
+    private Judge(RuleSet rules, RoofSystem system) {
+        this.rules = rules;
+        this.system = system;
+        evaluator = evaluator(rules, system);
+        words = new Words(catalogue, rules);
+    }
+
+    /**
+     * A judge by these rules for this system. Making one starts the expression library, which can run beside the
+     * reading of models; threads may share it.
+     */
+    public static Judge of(RuleSet rules, RoofSystem system) {
+        return new Judge(rules, system);
+    }
 
     /**
      * All judgements of one drop, sorted by rule (in the rule set's order), plane and place. Deterministic.
@@ -41,19 +59,17 @@ public final class Judge {
      */
     public static List<Judgement> judge(
             RuleSet rules, RoofSystem system, DropSettings settings, Roof roof, DropFacts drop) {
-        return judge(rules, system, settings, roof, drop, (body, width) -> Roofs.zones(roof, body, width));
+        return of(rules, system).judge(settings, roof, drop);
+    }
+
+    /** As {@link #judge(RuleSet, RoofSystem, DropSettings, Roof, DropFacts)}. */
+    public List<Judgement> judge(DropSettings settings, Roof roof, DropFacts drop) {
+        return judge(settings, roof, drop, (body, width) -> Roofs.zones(roof, body, width));
     }
 
     /** The same with zones made by the caller, who thereby sees them: called once for each body with its zone width. */
-    public static List<Judgement> judge(
-            RuleSet rules,
-            RoofSystem system,
-            DropSettings settings,
-            Roof roof,
-            DropFacts drop,
-            BiFunction<RoofBody, Double, List<Zone>> zoneMaker) {
-        FactCatalogue catalogue = FactCatalogue.standard();
-        Evaluator evaluator = evaluator(rules, system);
+    public List<Judgement> judge(
+            DropSettings settings, Roof roof, DropFacts drop, BiFunction<RoofBody, Double, List<Zone>> zoneMaker) {
         Subjects subjects = new Subjects(
                 roof,
                 drop,
@@ -61,14 +77,11 @@ public final class Judge {
                 settings,
                 BaseFacts.of(catalogue, system, settings, roof, drop),
                 zoneMaker,
-                (kind, facts) -> rules.edgeZoneWidth()
-                        .map(width -> evaluator.evaluate(width, facts))
-                        .orElse(new Evaluator.Unknown(List.of("the rule set declares no edge_zone"))));
-        Words words = new Words(catalogue, rules);
+                this::zoneWidth);
         RuleRun run = new RuleRun(evaluator, words);
         List<Subject> all = subjects.all();
         List<Judgement> judgements = new ArrayList<>();
-        Set<String> ids = new HashSet<>();
+        Map<String, Integer> ids = new HashMap<>();
         for (Rule rule : rules.rules()) {
             List<Judged> judged = new ArrayList<>();
             for (Subject subject : all) {
@@ -78,9 +91,15 @@ public final class Judge {
             }
             Groups.of(judged).stream()
                     .sorted(Group.ORDER)
-                    .forEach(group -> judgements.add(judgement(rule, group, words, ids, system)));
+                    .forEach(group -> judgements.add(judgement(rule, group, ids)));
         }
         return judgements;
+    }
+
+    private Evaluator.Value zoneWidth(Facts building) {
+        return rules.edgeZoneWidth()
+                .map(width -> evaluator.evaluate(width, building))
+                .orElse(new Evaluator.Unknown(List.of("the rule set declares no edge_zone")));
     }
 
     private static Evaluator evaluator(RuleSet rules, RoofSystem system) {
@@ -114,7 +133,7 @@ public final class Judge {
         return table::at;
     }
 
-    private static Judgement judgement(Rule rule, Group group, Words words, Set<String> ids, RoofSystem system) {
+    private Judgement judgement(Rule rule, Group group, Map<String, Integer> ids) {
         Subject subject = group.worst().subject();
         Verdict verdict = group.worst().verdict();
         return new Judgement(
@@ -131,14 +150,14 @@ public final class Judge {
                 verdict.limit(),
                 verdict.margin(),
                 rule.require().isPresent() ? "" : rule.comparison().label(),
-                source(verdict, rule, system),
+                source(verdict, rule),
                 words.message(rule, subject, group.name(), verdict),
                 words.cure(rule, subject, group.name(), verdict),
                 verdict.reason(),
                 words.facts(rule, subject));
     }
 
-    private static String source(Verdict verdict, Rule rule, RoofSystem system) {
+    private String source(Verdict verdict, Rule rule) {
         boolean ofSystem = rule.limits().stream()
                 .flatMap(limit -> limit.expression().stream())
                 .anyMatch(e -> e.text().contains("system.") || e.text().contains("tables."));
@@ -149,16 +168,13 @@ public final class Judge {
     }
 
     /** From the rule, the plane and the place, not from order; told apart by a number where two would be the same. */
-    private static String id(Rule rule, Subject subject, Set<String> ids) {
+    private static String id(Rule rule, Subject subject, Map<String, Integer> ids) {
         String text = rule.id() + "|" + subject.plane() + "|" + subject.key();
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
             String id = rule.id() + "-" + HexFormat.of().formatHex(hash).substring(0, 10);
-            String free = id;
-            for (int i = 2; !ids.add(free); i++) {
-                free = id + "-" + i;
-            }
-            return free;
+            int count = ids.merge(id, 1, Integer::sum);
+            return count == 1 ? id : id + "-" + count;
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Point;
 import runtrue.ifc.Element;
@@ -30,7 +31,7 @@ final class Subjects {
     private final DropSettings settings;
     private final Facts base;
     private final BiFunction<RoofBody, Double, List<Zone>> zoneMaker;
-    private final BiFunction<SubjectKind, Facts, Evaluator.Value> zoneWidth;
+    private final Function<Facts, Evaluator.Value> zoneWidth;
     private final List<Subject> all = new ArrayList<>();
     private final Map<String, Subject> planes = new LinkedHashMap<>();
 
@@ -47,7 +48,7 @@ final class Subjects {
             DropSettings settings,
             Facts base,
             BiFunction<RoofBody, Double, List<Zone>> zoneMaker,
-            BiFunction<SubjectKind, Facts, Evaluator.Value> zoneWidth) {
+            Function<Facts, Evaluator.Value> zoneWidth) {
         this.roof = roof;
         this.drop = drop;
         this.system = system;
@@ -166,7 +167,7 @@ final class Subjects {
     }
 
     private void zones(RoofBody body, List<PlaneLayout> layouts, Facts building) {
-        Evaluator.Value width = zoneWidth.apply(SubjectKind.BUILDING, building);
+        Evaluator.Value width = zoneWidth.apply(building);
         if (width instanceof Evaluator.Unknown unknown) {
             String reason = "the width of the edge zone is not known: " + String.join("; ", unknown.reasons());
             layouts.forEach(layout -> lackZones(layout.plane().id(), reason));

@@ -28,32 +28,41 @@ import runtrue.rules.yaml.YamlValue.Scalar;
 
 /** Reads rule sets: tables and definitions first, since rules are compiled against them. */
 public final class RuleSetReader {
-    private final Problems problems = new Problems();
+    private final Problems problems;
     private final FactCatalogue catalogue = FactCatalogue.standard();
     private final List<TableSpec> tables = new ArrayList<>();
     private final Map<String, Table> ownTables = new LinkedHashMap<>();
     private final Map<String, Expression> definitions = new LinkedHashMap<>();
     private final Map<String, FactSpec> definitionFacts = new LinkedHashMap<>();
     private final Map<SubjectKind, ExpressionCompiler> compilers = new EnumMap<>(SubjectKind.class);
+    private final Mapping top;
+    private final ExpressionCompiler compiler;
 
-    private RuleSetReader() {}
+    private RuleSetReader(YamlFile file, Mapping top, Problems problems) {
+        this.top = top;
+        this.problems = problems;
+        Bundled.validate(file, top, "rule-sets", "rule-set", problems);
+        tables();
+        declareDefinitions();
+        List<FactSpec> everything = new ArrayList<>(catalogue.all());
+        everything.addAll(definitionFacts.values());
+        compiler = new ExpressionCompiler(everything, tables, problems);
+    }
 
     /** A rule set, or an exception with everything that is wrong with the file. */
     public static RuleSet read(YamlFile file) {
-        return new RuleSetReader().ruleSet(file);
+        Problems problems = new Problems();
+        Optional<Mapping> root = file.parse(problems);
+        problems.throwIfAny();
+        return new RuleSetReader(file, root.orElseThrow(), problems).ruleSet(file);
     }
 
     private RuleSet ruleSet(YamlFile file) {
-        Optional<Mapping> root = file.parse(problems);
-        problems.throwIfAny();
-        Mapping top = root.orElseThrow();
-        Bundled.validate(file, top, "rule-sets", "rule-set", problems);
-        tables(top);
-        definitions(top);
+        definitions();
         Optional<Mapping> edgeZone = top.mapping("edge_zone");
         Optional<Expression> width = edgeZone.flatMap(zone -> zone.scalar("width"))
                 .flatMap(scalar -> number(compiler(SubjectKind.BUILDING), scalar, Dimension.LENGTH));
-        List<Rule> rules = rules(top);
+        List<Rule> rules = rules();
         problems.throwIfAny();
         return new RuleSet(
                 top.text("rule_set").orElse(""),
@@ -69,7 +78,7 @@ public final class RuleSetReader {
                 rules);
     }
 
-    private void tables(Mapping top) {
+    private void tables() {
         TableReader reader = new TableReader(problems);
         top.mapping("tables")
                 .ifPresent(all -> all.entries().forEach((name, entry) -> {
@@ -84,27 +93,36 @@ public final class RuleSetReader {
                 }));
     }
 
-    /** A definition may use those above it, and so never itself. */
-    private void definitions(Mapping top) {
+    private void declareDefinitions() {
         top.mapping("definitions")
                 .ifPresent(all -> all.entries().forEach((name, entry) -> {
                     if (entry.value() instanceof Mapping mapping) {
-                        List<FactSpec> facts = new ArrayList<>(catalogue.all());
-                        facts.addAll(definitionFacts.values());
                         Optional<Unit> unit = mapping.scalar("unit").flatMap(s -> Reading.unit(s, problems));
-                        ExpressionCompiler compiler = new ExpressionCompiler(facts, tables, problems);
-                        mapping.scalar("value")
-                                .flatMap(s -> number(
-                                        compiler, s, unit.map(Unit::dimension).orElse(Dimension.NONE)))
-                                .ifPresent(expression -> define(name, expression, unit.orElse(Unit.ONE)));
+                        String full = ExpressionCompiler.DEFINED + name;
+                        definitionFacts.put(
+                                full,
+                                new FactSpec(
+                                        full,
+                                        FactType.NUMBER,
+                                        unit.orElse(Unit.ONE).dimension(),
+                                        ""));
                     }
                 }));
     }
 
-    private void define(String name, Expression expression, Unit unit) {
-        String full = ExpressionCompiler.DEFINED + name;
-        definitions.put(name, expression);
-        definitionFacts.put(full, new FactSpec(full, FactType.NUMBER, unit.dimension(), ""));
+    /** A definition may use those above it, and so never itself. */
+    private void definitions() {
+        List<FactSpec> known = new ArrayList<>(catalogue.all());
+        top.mapping("definitions")
+                .ifPresent(all -> all.entries().forEach((name, entry) -> {
+                    FactSpec fact = definitionFacts.get(ExpressionCompiler.DEFINED + name);
+                    if (fact != null && entry.value() instanceof Mapping mapping) {
+                        mapping.scalar("value")
+                                .flatMap(s -> number(compiler.offering(known), s, fact.dimension()))
+                                .ifPresent(expression -> definitions.put(name, expression));
+                        known.add(fact);
+                    }
+                }));
     }
 
     private Optional<Expression> number(ExpressionCompiler compiler, Scalar scalar, Dimension wanted) {
@@ -117,7 +135,7 @@ public final class RuleSetReader {
         return expression;
     }
 
-    private List<Rule> rules(Mapping top) {
+    private List<Rule> rules() {
         List<Rule> rules = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         for (YamlValue item : top.items("rules")) {
@@ -135,7 +153,7 @@ public final class RuleSetReader {
     }
 
     private ExpressionCompiler compiler(SubjectKind kind) {
-        return compilers.computeIfAbsent(kind, k -> new ExpressionCompiler(offered(k), tables, problems));
+        return compilers.computeIfAbsent(kind, k -> compiler.offering(offered(k)));
     }
 
     /** Facts of the kind, and the definitions whose facts are all among them. */

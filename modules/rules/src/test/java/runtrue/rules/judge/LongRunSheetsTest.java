@@ -59,7 +59,8 @@ class LongRunSheetsTest {
 
     private List<Judgement> judge(
             String rule, Roof roof, RoofSystem system, Map<String, String> settings, DropFacts drop) {
-        return Judge.judge(RULES, system, settings(settings), roof, drop, (body, width) -> {
+        return Judge.of(RULES, system)
+                .judge(settings(settings), roof, drop, (body, width) -> {
                     zoneWidth = width;
                     return TestRoofs.zones(width, tributary);
                 })
@@ -93,8 +94,8 @@ class LongRunSheetsTest {
 
     @Test
     void a_good_roof_conforms_to_every_rule() {
-        List<Judgement> all = Judge.judge(
-                RULES, SYSTEM, settings(FULL), TestRoofs.gentle().roof(), DROP, (b, w) -> TestRoofs.zones(w, 0.9));
+        List<Judgement> all = Judge.of(RULES, SYSTEM)
+                .judge(settings(FULL), TestRoofs.gentle().roof(), DROP, (b, w) -> TestRoofs.zones(w, 0.9));
         assertThat(all).extracting(Judgement::outcome).containsOnly(Outcome.CONFORMS);
         assertThat(all)
                 .extracting(Judgement::rule)

@@ -1,0 +1,81 @@
+package runtrue.rules.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import runtrue.rules.DropSettings;
+import runtrue.rules.Judgement;
+import runtrue.rules.Outcome;
+import runtrue.rules.RoofSystems;
+import runtrue.rules.RuleSet;
+import runtrue.rules.RuleSets;
+import runtrue.rules.SettingsFiles;
+import runtrue.rules.cel.FactCatalogue;
+import runtrue.rules.cel.FactSpec;
+
+/** Follows rules/README.md to the letter. */
+class RulesReadmeTest {
+    private static final Path RULES = Path.of(System.getProperty("runtrue.root"), "rules");
+
+    @TempDir
+    Path folder;
+
+    private static List<String> examples() throws IOException {
+        Matcher matcher = Pattern.compile("```yaml\\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(RULES.resolve("README.md")));
+        List<String> examples = new ArrayList<>();
+        while (matcher.find()) {
+            examples.add(matcher.group(1));
+        }
+        return examples;
+    }
+
+    @Test
+    void the_rule_of_the_readme_finds_narrow_strips() throws IOException {
+        String copy = Files.readString(RULES.resolve("rule-sets/long-run-sheets.yaml"))
+                .replace("rule_set: long-run-sheets", "rule_set: ours");
+        Path ours = folder.resolve("ours.yaml");
+        Files.writeString(ours, copy + "\n" + examples().get(0));
+        RuleSet rules = RuleSets.load(ours);
+        DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of());
+        DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false);
+        TestRoofs good = TestRoofs.gentle();
+        TestRoofs narrow = new TestRoofs(5, 10.05, 6, 0.5, good.supports(), good.thickness());
+        List<Judgement> judgements =
+                Judge.judge(rules, RoofSystems.bundled("kestrel-500"), settings, narrow.roof(), drop);
+        assertThat(judgements)
+                .filteredOn(j -> j.rule().equals("narrow-strip"))
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
+                    assertThat(j.message())
+                            .isEqualTo("Sheet 21 of plane south is 50 mm wide; we do not fix strips under 100 mm.");
+                });
+    }
+
+    @Test
+    void the_settings_of_the_readme_load() throws IOException {
+        Path file = folder.resolve(SettingsFiles.NAME);
+        Files.writeString(file, examples().get(1));
+        DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.of(file), Map.of());
+        assertThat(settings.si("uplift.corner")).contains(2400.0);
+    }
+
+    @Test
+    void the_readme_lists_every_fact() throws IOException {
+        String readme = Files.readString(RULES.resolve("README.md"));
+        assertThat(FactCatalogue.standard().all())
+                .extracting(FactSpec::name)
+                .allSatisfy(name -> assertThat(readme).contains("| `" + name + "` |"));
+    }
+}
