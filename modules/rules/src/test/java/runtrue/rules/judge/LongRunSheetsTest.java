@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runtrue.roof.ReadElement;
@@ -332,6 +336,31 @@ class LongRunSheetsTest {
         TestRoofs roof = new TestRoofs(5, width, 60, 0.5, List.of(0.15, 1.35, 2.95), OptionalDouble.of(0.18));
         judge("clip-load", roof, with("building_height", height));
         assertThat(zoneWidth).isCloseTo(expected, within(1e-9));
+    }
+
+    /**
+     * Another formula, declared in the file alone: e / 10 with e = min(b, 2h) of EN 1991-1-4; Single-Storey Steel Buildings
+     * part 3, appendix B: b 32, h 8 gives e = 16 and e / 10 = 1.6 m.
+     */
+    @Test
+    void another_edge_zone_formula_needs_no_more_than_the_file(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("en.yaml");
+        Files.writeString(file, """
+                rule_set: en
+                version: "1.0.0"
+                title: EN zones
+                edge_zone:
+                  width: min(building.plan_width, 2 * building.height) / 10
+                  source: EN 1991-1-4
+                rules:
+                  - {id: x, title: x, severity: note, for: zone, require: zone.area > 0, source: x, message: x}
+                """);
+        Roof roof = new TestRoofs(0, 32, 60, 0.5, List.of(1.0), OptionalDouble.empty()).roof();
+        Judge.of(RuleSets.load(file), SYSTEM).judge(settings(FULL), roof, DROP, (body, width) -> {
+            zoneWidth = width;
+            return List.of();
+        });
+        assertThat(zoneWidth).isCloseTo(1.6, within(1e-9));
     }
 
     @Test
