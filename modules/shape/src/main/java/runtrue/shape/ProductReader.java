@@ -76,7 +76,7 @@ final class ProductReader implements ShapeReader {
         List<Face> faces = new ArrayList<>();
         boolean closed = true;
         for (Solid solid : solids) {
-            Mesh mesh = solid.mesh().transformed(world);
+            Mesh mesh = solid.merged(tolerances).mesh().transformed(world);
             if (!(mesh.box().reach() < FARTHEST)) {
                 return new Shape.Unread(
                         "Its coordinates lie more than 100 000 km from the origin or are no numbers: check the placements.",
@@ -105,7 +105,7 @@ final class ProductReader implements ShapeReader {
                         solids.add(solid);
                     }
                 }
-            } catch (ShapeException e) {
+            } catch (ShapeException | IfcException | StepException e) {
                 failures.add(message(e));
             }
         }
@@ -124,7 +124,7 @@ final class ProductReader implements ShapeReader {
         for (IfcEntity opening : product.model().openings(product)) {
             try {
                 left = less(left, opening(opening, placement, remarks), remarks);
-            } catch (ShapeException | IfcException e) {
+            } catch (ShapeException | IfcException | StepException e) {
                 remarks.add("The opening " + opening.label() + " was not subtracted: " + message(e));
             }
         }

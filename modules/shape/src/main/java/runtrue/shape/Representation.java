@@ -18,7 +18,21 @@ import runtrue.shape.solid.Drawn;
 record Representation(String label, List<IfcEntity> items) {
     private static final List<String> IDENTIFIERS = List.of("BODY", "FACETATION", "", "SURFACE", "BODY-FALLBACK");
 
-    /** What a nameless representation may be to count as a body. */
+    /** Representations that are drawn beside a body and are none. */
+    private static final Set<String> NO_BODIES = Set.of(
+            "AXIS",
+            "FOOTPRINT",
+            "BOX",
+            "ANNOTATION",
+            "PLAN",
+            "PROFILE",
+            "REFERENCE",
+            "CLEARANCE",
+            "LIGHTING",
+            "COG",
+            "SURVEYPOINTS");
+
+    /** What a representation with no name, or an unknown one, may be to count as a body. */
     private static final Set<String> BODY_TYPES = Set.of(
             "SWEPTSOLID",
             "ADVANCEDSWEPTSOLID",
@@ -33,7 +47,10 @@ record Representation(String label, List<IfcEntity> items) {
             "SURFACE3D",
             "");
 
-    /** The representations to try, best first: the body, its facets, a nameless one of a body's type, a surface. */
+    /**
+     * The representations to try, best first: the body, its facets, a nameless one of a body's type, a surface, and last
+     * those under a name of the authoring program's own (early files have such).
+     */
     static List<Representation> bodies(IfcEntity product) {
         List<IfcEntity> all = all(product);
         List<String> identifiers = new ArrayList<>(all.size());
@@ -47,6 +64,14 @@ record Representation(String label, List<IfcEntity> items) {
                         && (!identifier.isEmpty() || BODY_TYPES.contains(type(all.get(i))))) {
                     add(all.get(i), result);
                 }
+            }
+        }
+        for (int i = 0; i < all.size(); i++) {
+            String identifier = identifiers.get(i);
+            if (!IDENTIFIERS.contains(identifier)
+                    && !NO_BODIES.contains(identifier)
+                    && BODY_TYPES.contains(type(all.get(i)))) {
+                add(all.get(i), result);
             }
         }
         return result;

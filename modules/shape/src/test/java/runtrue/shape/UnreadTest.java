@@ -72,6 +72,14 @@ class UnreadTest {
                         body -> assertThat(body.representation()).startsWith("Facetation/SweptSolid"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"IAI, SweptSolid, true", "'', SweptSolid, true", "Reference, SweptSolid, false", "IAI, Curve2D, false"})
+    void a_representation_under_another_name_is_a_body_when_its_type_is_one(
+            String identifier, String type, boolean read) {
+        Shape shape = ModelText.readWith("'Body','Any',(#200)", "'" + identifier + "','" + type + "',(#210)", BLOCK);
+        assertThat(shape instanceof Shape.Body).isEqualTo(read);
+    }
+
     @Test
     void a_part_that_cannot_be_read_is_a_remark_beside_the_others() {
         Shape shape = ModelText.readWith("'Any',(#200)", "'Any',(#200,#210)", "#200=IFCSPHERE(#11,5.);" + BLOCK);

@@ -29,10 +29,12 @@ final class CoplanarMerge {
     private final EdgeMap edges;
     private final Tolerances tolerances;
     private final double cosine;
+    private final boolean exactly;
     private final FacePlane[] planes;
     private final int[] region;
 
-    private CoplanarMerge(double[] xyz, int[][][] faces, EdgeMap edges, Tolerances tolerances) {
+    private CoplanarMerge(double[] xyz, int[][][] faces, EdgeMap edges, Tolerances tolerances, boolean exactly) {
+        this.exactly = exactly;
         this.xyz = xyz;
         this.faces = faces;
         this.edges = edges;
@@ -42,9 +44,13 @@ final class CoplanarMerge {
         this.region = new int[faces.length];
     }
 
-    /** The merged faces, in the order of their largest part; normals must agree across edges beforehand. */
-    static int[][][] merged(double[] xyz, int[][][] faces, EdgeMap edges, Tolerances tolerances) {
-        return new CoplanarMerge(xyz, faces, edges, tolerances).run();
+    /**
+     * The merged faces, in the order of their largest part; normals must agree across edges beforehand.
+     *
+     * @param exactly only faces within the point tolerance of a plane, so that what is cut later still closes
+     */
+    static int[][][] merged(double[] xyz, int[][][] faces, EdgeMap edges, Tolerances tolerances, boolean exactly) {
+        return new CoplanarMerge(xyz, faces, edges, tolerances, exactly).run();
     }
 
     private int[][][] run() {
@@ -106,11 +112,12 @@ final class CoplanarMerge {
     private boolean joins(int seed, int other) {
         double off = planes[seed].deviation(xyz, faces[other][0]);
         double dot = planes[seed].dot(planes[other]);
-        boolean rounding = off <= ROUNDING * tolerances.point();
+        boolean rounding = off <= (exactly ? 1 : ROUNDING) * tolerances.point();
         if (planes[other].degenerate()) {
             return rounding;
         }
-        return (dot >= cosine && off <= WITHIN_ELEMENT * tolerances.plane()) || (dot >= LEAST_COSINE && rounding);
+        return (!exactly && dot >= cosine && off <= WITHIN_ELEMENT * tolerances.plane())
+                || (dot >= LEAST_COSINE && rounding);
     }
 
     private void addMerged(int seed, int[] members, List<int[][]> result) {

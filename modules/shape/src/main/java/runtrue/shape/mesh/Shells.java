@@ -15,7 +15,7 @@ public final class Shells {
 
     /**
      * Welds points, splits faces that are not plane, joins T-junctions, turns closed shells outward, merges coplanar
-     * neighbours.
+     * neighbours where they are exactly so; {@link #merged} does the rest.
      *
      * @param xyz three coordinates a point, metres
      * @param faces per face its loops of point numbers: the outline and holes, in any direction; holes are turned against
@@ -42,6 +42,13 @@ public final class Shells {
         return finished(xyz, clean.toArray(new int[0][][]), tolerances);
     }
 
+    /** Merges neighbours that are coplanar but for the rounding of coordinates: the last step, after all cuts. */
+    public static Mesh merged(Mesh mesh, Tolerances tolerances) {
+        double[] xyz = mesh.xyz();
+        int[][][] merged = CoplanarMerge.merged(xyz, mesh.faces(), new EdgeMap(mesh.faces()), tolerances, false);
+        return new Mesh(xyz, StraightCorners.removed(xyz, merged, tolerances.point()), mesh.closed());
+    }
+
     /** As {@link #solid}, for faces that are plane, welded and free of repeated corners already. */
     @SuppressWarnings("ReferenceEquality") // Junctions hand the same array back when there was nothing to join
     private static Mesh finished(double[] xyz, int[][][] welded, Tolerances tolerances) {
@@ -53,7 +60,7 @@ public final class Shells {
         int[][][] oriented = Orientation.outward(xyz, joined, edges);
         edges = new EdgeMap(oriented);
         boolean closed = edges.closed();
-        int[][][] merged = CoplanarMerge.merged(xyz, oriented, edges, tolerances);
+        int[][][] merged = CoplanarMerge.merged(xyz, oriented, edges, tolerances, true);
         return new Mesh(xyz, StraightCorners.removed(xyz, merged, tolerances.point()), closed);
     }
 

@@ -47,6 +47,9 @@ final class TrimmedCurve {
         double[] p = CurveReader.coordinates(line.ref("Pnt"));
         IfcEntity vector = line.ref("Dir");
         double[] d = vector.ref("Orientation").reals("DirectionRatios");
+        if (d.length < 2) {
+            throw new ShapeException("The direction of " + line.label() + " has fewer than two ratios.");
+        }
         double length = Math.hypot(d[0], d[1]);
         double scale = vector.real("Magnitude") / (length > 0 ? length : 1);
         return new double[] {p[0] + t * scale * d[0], p[1] + t * scale * d[1]};

@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.shape.Sweep;
+import runtrue.shape.Tolerances;
 import runtrue.shape.mesh.Mesh;
+import runtrue.shape.mesh.Shells;
 
 /**
  * One representation item as a mesh.
@@ -17,6 +19,11 @@ public record Solid(Mesh mesh, Optional<Sweep> sweep) {
     /** The same item with another mesh, after a cut. */
     public Solid with(Mesh cut) {
         return new Solid(cut, sweep);
+    }
+
+    /** The same item with its nearly coplanar faces merged; faces of extrusions are exact as they are. */
+    public Solid merged(Tolerances tolerances) {
+        return sweep.isPresent() ? this : with(Shells.merged(mesh, tolerances));
     }
 
     /** A sweep moved by a transform. */

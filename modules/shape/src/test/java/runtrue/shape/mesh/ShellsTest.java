@@ -150,6 +150,15 @@ class ShellsTest {
     }
 
     @Test
+    void neighbours_coplanar_but_for_rounding_are_merged_in_the_last_step_only() {
+        double[] xyz = {0, 0, 0, 1, 0, 0, 1, 1, 0.00009, 0, 1, 0};
+        List<int[][]> halves = List.of(new int[][] {{0, 1, 2}}, new int[][] {{0, 2, 3}});
+        Mesh exact = Shells.solid(xyz, halves, Bodies.TOLERANCES, remarks::add);
+        assertThat(exact.faces()).hasNumberOfRows(2);
+        assertThat(Shells.merged(exact, Bodies.TOLERANCES).faces()).hasNumberOfRows(1);
+    }
+
+    @Test
     void facets_of_a_curve_are_not_merged() {
         List<double[][]> triangles = new ArrayList<>();
         double step = Math.toRadians(1.3);
