@@ -32,8 +32,8 @@ public final class Combination {
         INTERSECTION
     }
 
-    /** Faces times faces above which nothing is tried. */
-    private static final long MOST_PAIRS = 400_000_000L;
+    /** Faces near the other solid times the other's faces, above which nothing is tried: some seconds of work. */
+    private static final long MOST_PAIRS = 60_000_000L;
 
     private final Kind kind;
     private final Mesh a;
@@ -60,16 +60,26 @@ public final class Combination {
         if (!b.closed()) {
             throw new ShapeException("The second solid of a boolean operation is not closed.");
         }
-        if ((long) a.faces().length * b.faces().length > MOST_PAIRS) {
+        Box boxA = a.box();
+        Box boxB = b.box();
+        double gap = tolerances.point();
+        long pairs = near(a, boxB, gap) * b.faces().length + near(b, boxA, gap) * a.faces().length;
+        if (pairs > MOST_PAIRS) {
             throw new ShapeException(
                     "A boolean operation of " + a.faces().length + " faces with " + b.faces().length + " is too big.");
         }
-        return new Combination(kind, a, b, tolerances.point()).run(tolerances, remarks);
+        return new Combination(kind, a, b, gap).run(boxA, boxB, tolerances, remarks);
     }
 
-    private Mesh run(Tolerances tolerances, Consumer<String> remarks) {
-        Box boxA = a.box();
-        Box boxB = b.box();
+    private static long near(Mesh mesh, Box box, double gap) {
+        long count = 0;
+        for (int[][] face : mesh.faces()) {
+            count += boxOf(mesh, face).near(box, gap) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private Mesh run(Box boxA, Box boxB, Tolerances tolerances, Consumer<String> remarks) {
         if (!boxA.near(boxB, tolerance)) {
             return switch (kind) {
                 case DIFFERENCE -> a;
