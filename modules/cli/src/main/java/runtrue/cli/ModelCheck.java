@@ -70,6 +70,7 @@ final class ModelCheck implements DropCheck {
     @Override
     public CheckedDrop check(Drop drop, Progress progress) {
         CompletableFuture<Choices> choices = CompletableFuture.supplyAsync(() -> choices(drop));
+        CompletableFuture<Judge> judge = rules.thenCombineAsync(choices, (r, c) -> Judge.of(r, c.system()));
         progress.stage(Stage.INDEXING, drop.files().size());
         try (OpenDrop open = OpenDrop.open(drop, progress)) {
             Choices chosen = loaded(choices);
@@ -77,7 +78,7 @@ final class ModelCheck implements DropCheck {
                 throw CheckException.ofDrop(
                         String.join(System.lineSeparator(), open.failures()), new IllegalStateException());
             }
-            return onPool(() -> check(open, drop, chosen.settings(), chosen.system(), progress));
+            return onPool(() -> check(open, drop, chosen, judge, progress));
         }
     }
 
@@ -90,22 +91,23 @@ final class ModelCheck implements DropCheck {
         return new Choices(settings, loadSystem(options.system().orElse(settings.system())));
     }
 
-    private CheckedDrop check(OpenDrop open, Drop drop, DropSettings settings, RoofSystem system, Progress progress) {
+    private CheckedDrop check(
+            OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, Progress progress) {
         progress.stage(Stage.READING_SHAPES, 0);
         Tolerances tolerances = Tolerances.standard();
-        DropElements elements = DropElements.read(open.models(), Selections.of(settings.selectors()), tolerances);
+        DropElements elements =
+                DropElements.read(open.models(), Selections.of(chosen.settings().selectors()), tolerances);
         progress.stage(Stage.LAYING_OUT, 0);
         Roof roof = Roofs.layOut(
                 elements.roofs(),
                 elements.members(),
-                RoofChoices.of(settings, system, elements.origin(), open.trueNorth(), tolerances));
-        Bill bill = Bills.of(roof, system, settings);
+                RoofChoices.of(chosen.settings(), chosen.system(), elements.origin(), open.trueNorth(), tolerances));
+        Bill bill = Bills.of(roof, chosen.system(), chosen.settings());
         progress.stage(Stage.JUDGING, 0);
-        RuleSet ruleSet = loaded(rules);
         List<GridAxis> axes = open.gridAxes();
         List<Zone> zones = new ArrayList<>();
-        List<Judgement> judgements =
-                Judge.judge(ruleSet, system, settings, roof, facts(drop, elements, open, axes), (body, width) -> {
+        List<Judgement> judgements = loaded(judge)
+                .judge(chosen.settings(), roof, facts(drop, elements, open, axes), (body, width) -> {
                     List<Zone> made = Roofs.zones(roof, body, width);
                     zones.addAll(made);
                     return made;
@@ -115,9 +117,9 @@ final class ModelCheck implements DropCheck {
                 runStamp.toString(),
                 drop.name(),
                 open.fileInfos(elements),
-                ResultParts.ruleSet(ruleSet),
-                system,
-                ResultParts.settings(settings),
+                ResultParts.ruleSet(loaded(rules)),
+                chosen.system(),
+                ResultParts.settings(chosen.settings()),
                 roof,
                 zones,
                 judgements,
