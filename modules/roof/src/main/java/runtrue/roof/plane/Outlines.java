@@ -45,9 +45,13 @@ public final class Outlines {
 
     /** Union of plan views, gaps up to a width (metres) bridged. */
     public static Geometry bridged(List<Geometry> plans, double gap) {
-        Geometry closed = closed(polygons(Overlays.union(plans)), gap / 2);
-        return Overlays.union(
-                polygons(closed).stream().map(Outlines::straightened).toList());
+        if (plans.size() == 1) {
+            return plans.get(0);
+        }
+        List<Polygon> closed = polygons(closed(polygons(Overlays.union(plans)), gap / 2)).stream()
+                .map(Outlines::straightened)
+                .toList();
+        return closed.size() == 1 ? closed.get(0) : FACTORY.createMultiPolygon(closed.toArray(Polygon[]::new));
     }
 
     private static Geometry closed(List<Polygon> parts, double by) {

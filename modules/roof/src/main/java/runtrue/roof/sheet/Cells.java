@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
@@ -49,6 +50,51 @@ public final class Cells {
     /** Cells of a polygon as if it had no holes. */
     public static List<Cell> ofShell(Polygon polygon) {
         return cells(edges(polygon, false));
+    }
+
+    /** Length within the cells of a line along the fall at u, between two positions v; metres. */
+    public static double lengthInsideAlong(List<Cell> cells, double u, double from, double to) {
+        double length = 0;
+        for (Cell cell : cells) {
+            if (cell.u().from() <= u && u < cell.u().to()) {
+                double low = Math.max(from, cell.at(cell.low(), u));
+                double high = Math.min(to, cell.at(cell.high(), u));
+                length += Math.max(0, high - low);
+            }
+        }
+        return length;
+    }
+
+    /**
+     * Length within the cells of a straight line across the fall, {@code v = offset + slope u}, between two positions u;
+     * metres along the line.
+     */
+    public static double lengthInsideAcross(List<Cell> cells, double from, double to, double offset, double slope) {
+        double width = 0;
+        for (Cell cell : cells) {
+            double start = Math.max(from, cell.u().from());
+            double end = Math.min(to, cell.u().to());
+            if (end > start) {
+                Interval above = positive(start, end, u -> offset + slope * u - cell.at(cell.low(), u));
+                Interval below = positive(start, end, u -> cell.at(cell.high(), u) - offset - slope * u);
+                width += Math.max(0, Math.min(above.to(), below.to()) - Math.max(above.from(), below.from()));
+            }
+        }
+        return width * Math.hypot(1, slope);
+    }
+
+    /** The part of a stretch in which a linear function is not negative; of length 0 where it is nowhere. */
+    private static Interval positive(double from, double to, DoubleUnaryOperator linear) {
+        double a = linear.applyAsDouble(from);
+        double b = linear.applyAsDouble(to);
+        if (a >= 0 && b >= 0) {
+            return new Interval(from, to);
+        }
+        if (a < 0 && b < 0) {
+            return new Interval(from, from);
+        }
+        double root = from + (to - from) * a / (a - b);
+        return a >= 0 ? new Interval(from, root) : new Interval(root, to);
     }
 
     private static List<double[]> edges(Polygon polygon, boolean holes) {

@@ -1,14 +1,12 @@
 package runtrue.roof.support;
 
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.Polygon;
 import runtrue.roof.PlaneFrame;
-import runtrue.roof.RoofPlane;
 import runtrue.roof.SupportEvidence;
+import runtrue.roof.sheet.Cells;
+import runtrue.roof.sheet.Cells.Cell;
 
 /**
  * A member that lies parallel to a plane, below it and within its outline, seen in the plane's frame.
@@ -42,10 +40,12 @@ record Candidate(
     /** Members may end a little outside the plane: cleats and end plates. */
     private static final double PROUD = 0.05;
 
-    private static final GeometryFactory FACTORY = new GeometryFactory();
-
-    static Optional<Candidate> of(Member member, RoofPlane plane, double reach) {
-        PlaneFrame frame = plane.frame();
+    /**
+     * The member as a candidate below a plane, if it is one.
+     *
+     * @param shell cells of the plane's outline without its holes
+     */
+    static Optional<Candidate> of(Member member, PlaneFrame frame, List<Cell> shell, double reach) {
         Vector3D axis = member.axis();
         if (Math.abs(axis.dot(frame.normal())) > PARALLEL) {
             return Optional.empty();
@@ -67,8 +67,8 @@ record Candidate(
         }
         double middle = (shifted.low + shifted.high) / 2;
         double inside = along
-                ? inside(plane.outline(), u.middle(), v.low, u.middle(), v.high)
-                : inside(plane.outline(), u.low, middle + slope * u.low, u.high, middle + slope * u.high);
+                ? Cells.lengthInsideAlong(shell, u.middle(), v.low, v.high)
+                : Cells.lengthInsideAcross(shell, u.low, u.high, middle, slope);
         if (inside < LEAST_INSIDE) {
             return Optional.empty();
         }
@@ -97,16 +97,6 @@ record Candidate(
             return SupportEvidence.TYPED;
         }
         return evidence.startsWith("name") ? SupportEvidence.NAMED : SupportEvidence.POSITION;
-    }
-
-    private static double inside(Polygon outline, double u0, double v0, double u1, double v1) {
-        Geometry line = FACTORY.createLineString(new Coordinate[] {new Coordinate(u0, v0), new Coordinate(u1, v1)});
-        return outline.getEnvelopeInternal().intersects(line.getEnvelopeInternal())
-                ? outline.getFactory()
-                        .createPolygon(outline.getExteriorRing())
-                        .intersection(line)
-                        .getLength()
-                : 0;
     }
 
     private static final class Extent {

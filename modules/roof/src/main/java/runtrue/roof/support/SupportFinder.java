@@ -10,6 +10,8 @@ import runtrue.roof.ReadElement;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
 import runtrue.roof.SupportLine;
+import runtrue.roof.sheet.Cells;
+import runtrue.roof.sheet.Cells.Cell;
 
 /** Finds the support lines of planes among all members of a drop. */
 public final class SupportFinder {
@@ -29,9 +31,10 @@ public final class SupportFinder {
         List<Candidate> across = new ArrayList<>();
         List<Candidate> along = new ArrayList<>();
         Vector3D[] box = box(plane);
+        List<Cell> shell = Cells.ofShell(plane.outline());
         for (Member member : members) {
             if (isNear(member, box)) {
-                Optional<Candidate> candidate = Candidate.of(member, plane, settings.reach());
+                Optional<Candidate> candidate = Candidate.of(member, plane.frame(), shell, settings.reach());
                 candidate.ifPresent(c -> (c.along() ? along : across).add(c));
             }
         }
