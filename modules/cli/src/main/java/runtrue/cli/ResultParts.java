@@ -16,10 +16,11 @@ import runtrue.rules.RuleSet;
 import runtrue.rules.units.Quantities;
 
 /** Parts of a result that come straight from settings, rules and reading. */
-final class ResultParts {
+public final class ResultParts {
     private ResultParts() {}
 
-    static RuleSetInfo ruleSet(RuleSet rules) {
+    /** What a result says of the rule set. */
+    public static RuleSetInfo ruleSet(RuleSet rules) {
         return new RuleSetInfo(
                 rules.name(),
                 rules.version(),
@@ -32,7 +33,7 @@ final class ResultParts {
     }
 
     /** Settings in force by name. */
-    static List<Setting> settings(DropSettings settings) {
+    public static List<Setting> settings(DropSettings settings) {
         Map<String, String> values = new TreeMap<>();
         settings.values().forEach((name, quantity) -> values.put(name, Quantities.text(quantity)));
         values.putAll(settings.texts());
@@ -55,7 +56,8 @@ final class ResultParts {
                 : new Setting(name, value, Setting.Origin.FILE, origin);
     }
 
-    static List<UnreadElement> unread(DropElements elements) {
+    /** Roof elements and members whose shape could not be read. */
+    public static List<UnreadElement> unread(DropElements elements) {
         return elements.unread().stream()
                 .map(u -> new UnreadElement(
                         u.element().globalId(),

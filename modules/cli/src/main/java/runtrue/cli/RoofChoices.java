@@ -8,13 +8,20 @@ import runtrue.rules.RoofSystem;
 import runtrue.shape.Tolerances;
 
 /** What the layout takes from settings and roof system. */
-final class RoofChoices {
+public final class RoofChoices {
     /** Supports are sought this far below the skin, metres: deeper than any build-up of this trade. */
     private static final double REACH = 0.6;
 
     private RoofChoices() {}
 
-    static RoofSettings of(
+    /**
+     * Choices for one drop.
+     *
+     * @param origin in world metres, of the axes that shapes are in
+     * @param trueNorth radians clockwise from the model's +Y; empty when not stated
+     * @throws CheckException when the roof system states no cover width
+     */
+    public static RoofSettings of(
             DropSettings settings,
             RoofSystem system,
             Vector3D origin,

@@ -10,10 +10,11 @@ import runtrue.ifc.select.Selector;
 import runtrue.rules.SelectorSettings;
 
 /** What counts as roof and support: the project's own selectors before the standard ones. */
-final class Selections {
+public final class Selections {
     private Selections() {}
 
-    static Selection of(SelectorSettings own) {
+    /** The standard selection behind the given one. */
+    public static Selection of(SelectorSettings own) {
         Selection standard = Selection.standard();
         return new Selection(
                 joined(own.roofs(), standard.roofs()),
