@@ -91,9 +91,9 @@ public final class ResultBuilder {
     private List<Judgement> sorted(List<Judgement> judgements) {
         List<String> rules = input.ruleSet().rules().stream().map(r -> r.id()).toList();
         return judgements.stream()
-                .sorted(Comparator.comparing((Judgement j) -> reading(FindingMapping.outcome(j)))
+                .sorted(Comparator.comparingInt((Judgement j) -> reading(FindingMapping.outcome(j)))
                         .thenComparing(Judgement::severity)
-                        .thenComparing(j -> rules.indexOf(j.rule()))
+                        .thenComparingInt(j -> rules.indexOf(j.rule()))
                         .thenComparing(Judgement::rule)
                         .thenComparing(Judgement::plane)
                         .thenComparing(Judgement::id))
