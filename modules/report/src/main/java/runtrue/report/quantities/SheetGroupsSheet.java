@@ -41,7 +41,7 @@ final class SheetGroupsSheet {
     /** Full sheets first, long before short. */
     private static List<Group> groups(PlaneResult plane) {
         Map<Key, List<Sheet>> byLength = new TreeMap<>(Comparator.comparing(Key::trimmed)
-                .thenComparing(Comparator.comparing(Key::millimetres).reversed()));
+                .thenComparing(Comparator.comparingLong(Key::millimetres).reversed()));
         byLength.putAll(plane.sheets().stream()
                 .collect(Collectors.groupingBy(s -> new Key(s.trimmed(), Math.round(s.lengthMetres() * 1000)))));
         return byLength.entrySet().stream()
