@@ -63,6 +63,9 @@ final class Stages {
     /** What was found in all files of a drop. */
     record Found(List<FoundElement> roofs, List<FoundElement> supports) {}
 
+    /** A judge and the rules it judges by. */
+    record Rules(RuleSet rules, Judge judge) {}
+
     /** A judged roof, with the zones it was judged by. */
     record Judged(RuleSet rules, List<Judgement> judgements, List<Zone> zones) {}
 
@@ -126,19 +129,20 @@ final class Stages {
         return Bills.of(roof, system, settings);
     }
 
-    RuleSet rules() {
-        return RuleSets.bundled("long-run-sheets");
+    Rules rules() {
+        RuleSet rules = RuleSets.bundled("long-run-sheets");
+        return new Rules(rules, Judge.of(rules, system));
     }
 
-    Judged judge(Roof roof, RuleSet rules) {
+    Judged judge(Roof roof, Rules rules) {
         List<Zone> zones = new ArrayList<>();
         DropFacts facts = new DropFacts(drop.name(), drop.files().size(), List.of(), List.of(), false, false);
-        List<Judgement> judgements = Judge.judge(rules, system, settings, roof, facts, (body, width) -> {
+        List<Judgement> judgements = rules.judge().judge(settings, roof, facts, (body, width) -> {
             List<Zone> made = Roofs.zones(roof, body, width);
             zones.addAll(made);
             return made;
         });
-        return new Judged(rules, judgements, zones);
+        return new Judged(rules.rules(), judgements, zones);
     }
 
     CheckResult result(DropElements elements, Roof roof, Bill bill, Judged judged) {
