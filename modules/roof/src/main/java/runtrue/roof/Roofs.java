@@ -28,7 +28,7 @@ public final class Roofs {
         List<RoofEdge> edges = new EdgeFinder(settings.tolerances()).edges(read.planes());
         List<Unplaced> unplaced = new ArrayList<>(read.unplaced());
         Set<String> facets = new HashSet<>();
-        for (Set<String> curved : CurvedRoofs.facets(edges)) {
+        for (Set<String> curved : CurvedRoofs.facets(read.planes(), settings.tolerances())) {
             facets.addAll(curved);
             unplaced.addAll(setAside(read.planes(), curved));
         }

@@ -3,76 +3,197 @@ package runtrue.roof.edge;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import runtrue.roof.EdgeKind;
-import runtrue.roof.RoofEdge;
+import java.util.function.Predicate;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.roof.RoofPlane;
+import runtrue.shape.Tolerances;
 
 /**
- * Recognises curved roofs by their facets: planes that follow each other down the fall with a small change of pitch at
- * each level edge. Facets are no planes to a roofer; their sheets run over all of them.
+ * Recognises curved roofs by their facets: planes that follow each other down the fall, each folded a little from the
+ * next and all folded the same way. Facets are no planes to a roofer; their sheets run over all of them.
+ *
+ * <p>The sign of a curve is a facet with a fold below it and a fold above it, both lying across its fall and both bent
+ * the same way. No plane of a plain roof has that: the planes of a gable or hip roof end at an eave; between gables in a
+ * row every ridge is followed by a valley; a hip crosses the fall of at least one of its planes slantwise. Common
+ * practice, no source.
  */
 public final class CurvedRoofs {
     /** A fold sharper than this is one that a roofer makes: a sheet does not follow it by itself. */
     private static final double GREATEST_FOLD = Math.toRadians(15);
 
+    /** Facets of one surface share their edges; a centimetre is more than any exporter rounds by. */
+    private static final double SHARED = 0.01;
+
+    /** A fold lies across the fall when it is within 37 degrees of square to it: hips lie at 45 to one of their planes. */
+    private static final double ACROSS = 0.8;
+
+    /** A corner facet is at most this many times as large as the facet it hangs on; a plane beside a vault is larger. */
+    private static final double LARGEST_CORNER = 2;
+
     /** Two planes make a pitch change, three a curve. */
     private static final int LEAST_FACETS = 3;
 
-    private CurvedRoofs() {}
+    private final List<RoofPlane> planes;
+    private final List<List<Fold>> folds = new ArrayList<>();
 
-    /** Ids of planes that are facets of one curved roof, a set for each roof. */
-    public static List<Set<String>> facets(List<RoofEdge> edges) {
-        Map<String, List<String>> next = new HashMap<>();
-        link(next, edges, EdgeKind.PITCH_CHANGE);
-        List<Set<String>> curved = new ArrayList<>(
-                groups(next).stream().filter(g -> g.size() >= LEAST_FACETS).toList());
-        Set<String> found = new HashSet<>();
-        curved.forEach(found::addAll);
-        // At the crown the facets of both flanks meet in what looks like a flat ridge.
-        Map<String, List<String>> crowns = new HashMap<>();
-        link(crowns, edges, EdgeKind.RIDGE);
-        crowns.keySet().retainAll(found);
-        crowns.forEach((plane, others) -> others.forEach(
-                o -> next.computeIfAbsent(plane, p -> new ArrayList<>()).add(o)));
-        crowns.forEach((plane, others) -> others.forEach(
-                o -> next.computeIfAbsent(o, p -> new ArrayList<>()).add(plane)));
-        return groups(next).stream().filter(g -> g.size() >= LEAST_FACETS).toList();
-    }
+    /**
+     * One plane's fold with another, or a joint between the two when it is too slight to be called a fold.
+     *
+     * @param across whether it lies across the fall of both
+     * @param above whether the other plane lies up the fall from this one
+     * @param bent whether the planes differ in direction at all
+     * @param convex whether the roof bends downwards there
+     * @param crown whether the two planes fall away from or towards each other
+     */
+    private record Fold(int other, boolean across, boolean above, boolean bent, boolean convex, boolean crown) {}
 
-    private static void link(Map<String, List<String>> next, List<RoofEdge> edges, EdgeKind kind) {
-        for (RoofEdge edge : edges) {
-            if (edge.kind() == kind && edge.planes().size() == 2 && edge.angle().orElse(Math.PI) <= GREATEST_FOLD) {
-                String a = edge.planes().get(0);
-                String b = edge.planes().get(1);
-                next.computeIfAbsent(a, p -> new ArrayList<>()).add(b);
-                next.computeIfAbsent(b, p -> new ArrayList<>()).add(a);
+    private CurvedRoofs(List<RoofPlane> planes, Tolerances tolerances) {
+        this.planes = planes;
+        List<List<Side>> sides = planes.stream().map(Side::of).toList();
+        planes.forEach(p -> folds.add(new ArrayList<>()));
+        for (int i = 0; i < planes.size(); i++) {
+            for (int k = i + 1; k < planes.size(); k++) {
+                if (isSlightFold(planes.get(i), planes.get(k))) {
+                    addFold(i, sides.get(i), k, sides.get(k), tolerances);
+                }
             }
         }
     }
 
-    private static List<Set<String>> groups(Map<String, List<String>> next) {
-        List<Set<String>> groups = new ArrayList<>();
-        Set<String> seen = new HashSet<>();
-        for (String start : next.keySet().stream().sorted().toList()) {
-            if (!seen.add(start)) {
+    /** Ids of planes that are facets of one curved roof, a set for each roof. */
+    public static List<Set<String>> facets(List<RoofPlane> planes, Tolerances tolerances) {
+        return new CurvedRoofs(planes, tolerances).facets();
+    }
+
+    private static boolean isSlightFold(RoofPlane a, RoofPlane b) {
+        return a.frame().normal().dot(b.frame().normal()) > Math.cos(GREATEST_FOLD)
+                && middle(a).distance(middle(b)) < radius(a) + radius(b) + SHARED;
+    }
+
+    private void addFold(int i, List<Side> first, int k, List<Side> second, Tolerances tolerances) {
+        for (Side a : first) {
+            for (Side b : second) {
+                if (coincide(a, b)) {
+                    Vector3D normal = b.plane().frame().normal();
+                    boolean bent = a.plane().frame().normal().dot(normal) < Math.cos(tolerances.angle());
+                    boolean across = liesAcross(a) && liesAcross(b);
+                    boolean convex = a.out().dot(normal) > 0;
+                    boolean crown = a.flow() * b.flow() > 0;
+                    folds.get(i).add(new Fold(k, across, a.flow() < 0, bent, convex, crown));
+                    folds.get(k).add(new Fold(i, across, b.flow() < 0, bent, convex, crown));
+                    return;
+                }
+            }
+        }
+    }
+
+    /** Whether two sides run along each other for more than a hand's breadth, or for most of the shorter one. */
+    private static boolean coincide(Side a, Side b) {
+        double from = b.from().subtract(a.from()).dot(a.way());
+        double to = b.to().subtract(a.from()).dot(a.way());
+        double common = Math.min(a.length(), Math.max(from, to)) - Math.max(0, Math.min(from, to));
+        return common > Math.min(0.1, 0.5 * Math.min(a.length(), b.length()))
+                && distance(a, b.from()) < SHARED
+                && distance(a, b.to()) < SHARED;
+    }
+
+    private static double distance(Side line, Vector3D point) {
+        return point.subtract(line.from()).cross(line.way()).norm();
+    }
+
+    /** A level plane has no fall for the fold to lie across. */
+    private static boolean liesAcross(Side side) {
+        return side.plane().azimuth().isEmpty()
+                || Math.abs(side.way().dot(side.plane().frame().across())) > ACROSS;
+    }
+
+    private List<Set<String>> facets() {
+        Set<Integer> curved = new HashSet<>();
+        for (Set<Integer> group : groups(fold -> fold.across() && !fold.crown(), allPlanes())) {
+            if (group.size() >= LEAST_FACETS && group.stream().anyMatch(this::isBentThrough)) {
+                curved.addAll(group);
+            }
+        }
+        // At the crown the facets of both flanks meet in what looks like a flat ridge.
+        for (int plane : List.copyOf(curved)) {
+            folds.get(plane).stream().filter(f -> f.across() && f.crown()).forEach(f -> curved.add(f.other()));
+        }
+        addCorners(curved);
+        return groups(fold -> true, curved).stream().map(this::ids).toList();
+    }
+
+    /** Facets that end a surface at a corner have folds on one side only; they are no larger than their neighbours. */
+    private void addCorners(Set<Integer> curved) {
+        Deque<Integer> open = new ArrayDeque<>(curved.stream().sorted().toList());
+        while (!open.isEmpty()) {
+            int facet = open.remove();
+            for (Fold fold : folds.get(facet)) {
+                double area = planes.get(fold.other()).area();
+                if (area < LARGEST_CORNER * planes.get(facet).area() && curved.add(fold.other())) {
+                    open.add(fold.other());
+                }
+            }
+        }
+    }
+
+    /** Whether a plane has folds of one kind both below and above it. */
+    private boolean isBentThrough(int plane) {
+        List<Fold> own = folds.get(plane).stream()
+                .filter(f -> f.across() && f.bent() && !f.crown())
+                .toList();
+        boolean pitched = planes.get(plane).azimuth().isPresent();
+        return pitched
+                && own.stream()
+                        .anyMatch(low -> !low.above()
+                                && own.stream().anyMatch(high -> high.above() && high.convex() == low.convex()));
+    }
+
+    private Set<Integer> allPlanes() {
+        Set<Integer> all = new HashSet<>();
+        for (int i = 0; i < planes.size(); i++) {
+            all.add(i);
+        }
+        return all;
+    }
+
+    /** Planes of the given ones that hang together by some of their folds. */
+    private List<Set<Integer>> groups(Predicate<Fold> along, Set<Integer> among) {
+        List<Set<Integer>> groups = new ArrayList<>();
+        Set<Integer> seen = new HashSet<>();
+        for (int start = 0; start < planes.size(); start++) {
+            if (!among.contains(start) || !seen.add(start)) {
                 continue;
             }
-            Set<String> group = new HashSet<>(Set.of(start));
-            Deque<String> open = new ArrayDeque<>(group);
+            Set<Integer> group = new HashSet<>(Set.of(start));
+            Deque<Integer> open = new ArrayDeque<>(group);
             while (!open.isEmpty()) {
-                for (String other : next.getOrDefault(open.remove(), List.of())) {
-                    if (seen.add(other)) {
-                        group.add(other);
-                        open.add(other);
+                for (Fold fold : folds.get(open.remove())) {
+                    if (along.test(fold) && among.contains(fold.other()) && seen.add(fold.other())) {
+                        group.add(fold.other());
+                        open.add(fold.other());
                     }
                 }
             }
             groups.add(group);
         }
         return groups;
+    }
+
+    private Set<String> ids(Set<Integer> group) {
+        Set<String> ids = new HashSet<>();
+        group.forEach(i -> ids.add(planes.get(i).id()));
+        return ids;
+    }
+
+    private static double radius(RoofPlane plane) {
+        return plane.outline().getEnvelopeInternal().getDiameter() / 2;
+    }
+
+    private static Vector3D middle(RoofPlane plane) {
+        var centre = plane.outline().getEnvelopeInternal().centre();
+        return plane.frame().at(centre.x, centre.y);
     }
 }

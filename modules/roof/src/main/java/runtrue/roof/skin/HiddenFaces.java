@@ -12,9 +12,15 @@ import org.locationtech.jts.geom.Polygon;
 import runtrue.roof.flat.Overlays;
 import runtrue.shape.Tolerances;
 
-/** Takes away what lies under another face of the same element: inner layers, rebates, undersides of dormers. */
+/** Takes away what lies under another face of the same element: inner layers, rebates, ceilings. */
 final class HiddenFaces {
     private static final GeometryFactory PLAN = new GeometryFactory();
+
+    /** Deeper than any build-up: what is farther below is roof of its own, as under the eaves of a dormer. */
+    private static final double DEEPEST_BUILD_UP = 0.8;
+
+    /** A face covered this far, however high above, is inside the roof: a ceiling, the floor of a loft. */
+    private static final double MOSTLY = 0.7;
 
     private HiddenFaces() {}
 
@@ -25,17 +31,25 @@ final class HiddenFaces {
         List<Polygon> plans = faces.stream().map(HiddenFaces::plan).toList();
         List<SkinFace> seen = new ArrayList<>();
         for (int i = 0; i < faces.size(); i++) {
-            Geometry left = plans.get(i);
-            boolean touched = false;
-            for (int k = 0; k < faces.size() && !left.isEmpty(); k++) {
-                if (k != i && covers(faces.get(k), plans.get(k), faces.get(i), left, tolerances)) {
-                    left = Overlays.difference(left, plans.get(k));
-                    touched = true;
-                }
-            }
-            addWhatIsLeft(seen, faces.get(i), touched, left, tolerances);
+            Geometry plan = plans.get(i);
+            Geometry open = uncovered(faces, plans, i, Double.POSITIVE_INFINITY, tolerances);
+            boolean inside = open.getArea() < (1 - MOSTLY) * plan.getArea();
+            Geometry left = inside || open == plan ? open : uncovered(faces, plans, i, DEEPEST_BUILD_UP, tolerances);
+            addWhatIsLeft(seen, faces.get(i), left != plan, left, tolerances);
         }
         return seen;
+    }
+
+    /** A face's plan without what other faces cover from less than a height above it; the same object if nothing does. */
+    private static Geometry uncovered(
+            List<SkinFace> faces, List<Polygon> plans, int i, double height, Tolerances tolerances) {
+        Geometry left = plans.get(i);
+        for (int k = 0; k < faces.size() && !left.isEmpty(); k++) {
+            if (k != i && covers(faces.get(k), plans.get(k), faces.get(i), left, height, tolerances)) {
+                left = Overlays.difference(left, plans.get(k));
+            }
+        }
+        return left;
     }
 
     private static void addWhatIsLeft(
@@ -53,7 +67,7 @@ final class HiddenFaces {
     }
 
     private static boolean covers(
-            SkinFace upper, Polygon upperPlan, SkinFace lower, Geometry left, Tolerances tolerances) {
+            SkinFace upper, Polygon upperPlan, SkinFace lower, Geometry left, double height, Tolerances tolerances) {
         if (!upperPlan.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
             return false;
         }
@@ -62,7 +76,8 @@ final class HiddenFaces {
             return false;
         }
         Coordinate inside = common.getInteriorPoint().getCoordinate();
-        return height(upper, inside) > height(lower, inside) + tolerances.plane();
+        double above = height(upper, inside) - height(lower, inside);
+        return above > tolerances.plane() && above < height;
     }
 
     /** z of the face's plane above a point of the plan. */

@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Assumptions;
 
 /** Test data kept beside the repository; tests that need it are skipped where it is missing. */
-final class SharedFiles {
+public final class SharedFiles {
     private SharedFiles() {}
 
-    static Path folder(String name) {
+    public static Path folder(String name) {
         String shared = System.getProperty("rt.shared");
         Path root = shared != null
                 ? Path.of(shared)
