@@ -6,7 +6,7 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Areas and volumes of faces, and upward faces grouped by plane in the way the reference data was made. */
-final class UpwardPlanes {
+public final class UpwardPlanes {
     private static final double SAME_DIRECTION = Math.cos(Math.toRadians(0.2));
     private static final double SAME_OFFSET = 0.002;
     private static final double LEAST_UP = 0.05;
@@ -58,7 +58,7 @@ final class UpwardPlanes {
                         <= SAME_OFFSET;
     }
 
-    static double area(Face face) {
+    public static double area(Face face) {
         Vector3D sum = doubleArea(face.outline());
         for (List<Vector3D> hole : face.holes()) {
             sum = sum.add(doubleArea(hole));
@@ -76,7 +76,7 @@ final class UpwardPlanes {
     }
 
     /** Enclosed volume by the divergence theorem. */
-    static double volume(List<Face> faces) {
+    public static double volume(List<Face> faces) {
         Vector3D origin = faces.get(0).outline().get(0);
         double sum = 0;
         for (Face face : faces) {

@@ -31,16 +31,17 @@ final class HiddenFaces {
         List<Polygon> plans = faces.stream().map(HiddenFaces::plan).toList();
         List<SkinFace> seen = new ArrayList<>();
         for (int i = 0; i < faces.size(); i++) {
-            Geometry plan = plans.get(i);
-            Geometry open = uncovered(faces, plans, i, Double.POSITIVE_INFINITY, tolerances);
-            boolean inside = open.getArea() < (1 - MOSTLY) * plan.getArea();
-            Geometry left = inside || open == plan ? open : uncovered(faces, plans, i, DEEPEST_BUILD_UP, tolerances);
-            addWhatIsLeft(seen, faces.get(i), left != plan, left, tolerances);
+            double area = plans.get(i).getArea();
+            Geometry left = uncovered(faces, plans, i, Double.POSITIVE_INFINITY, tolerances);
+            if (left.getArea() < area && left.getArea() > (1 - MOSTLY) * area) {
+                left = uncovered(faces, plans, i, DEEPEST_BUILD_UP, tolerances);
+            }
+            addWhatIsLeft(seen, faces.get(i), left.getArea() < area, left, tolerances);
         }
         return seen;
     }
 
-    /** A face's plan without what other faces cover from less than a height above it; the same object if nothing does. */
+    /** A face's plan without what other faces cover from less than a height above it. */
     private static Geometry uncovered(
             List<SkinFace> faces, List<Polygon> plans, int i, double height, Tolerances tolerances) {
         Geometry left = plans.get(i);
