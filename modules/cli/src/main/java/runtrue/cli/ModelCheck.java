@@ -2,12 +2,9 @@ package runtrue.cli;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -28,11 +25,8 @@ import runtrue.roof.read.DropElements;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
-import runtrue.rules.RoofSystems;
 import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
-import runtrue.rules.RuleSets;
-import runtrue.rules.SettingsFiles;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
 import runtrue.shape.Tolerances;
@@ -42,9 +36,7 @@ import runtrue.shape.Tolerances;
  * the first model: the expression library takes longer to start than a small model to read.
  */
 final class ModelCheck implements DropCheck {
-    private static final String DEFAULT_RULES = "long-run-sheets";
-
-    private final CheckOptions options;
+    private final NamedFiles named;
     private final Instant runStamp;
     private final ForkJoinPool pool;
     private final CompletableFuture<RuleSet> rules;
@@ -54,10 +46,10 @@ final class ModelCheck implements DropCheck {
     private final CompletableFuture<Void> warmUp;
 
     private ModelCheck(CheckOptions options, Instant runStamp) {
-        this.options = options;
+        this.named = new NamedFiles(options);
         this.runStamp = runStamp;
         this.pool = new ForkJoinPool(options.threads());
-        this.rules = CompletableFuture.supplyAsync(this::loadRules);
+        this.rules = CompletableFuture.supplyAsync(named::ruleSet);
         // The spreadsheet library takes as long to start as a fair model to read; by the time it is needed it is ready.
         warmUp = rules.thenRunAsync(ModelCheck::warmUp);
     }
@@ -86,9 +78,8 @@ final class ModelCheck implements DropCheck {
     private record Choices(DropSettings settings, RoofSystem system) {}
 
     private Choices choices(Drop drop) {
-        DropSettings settings =
-                SettingsFiles.load(Optional.empty(), options.settings().or(drop::settingsFile), options.overrides());
-        return new Choices(settings, loadSystem(options.system().orElse(settings.system())));
+        DropSettings settings = named.settings(drop);
+        return new Choices(settings, named.system(settings));
     }
 
     private CheckedDrop check(
@@ -163,30 +154,6 @@ final class ModelCheck implements DropCheck {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private RuleSet loadRules() {
-        return options.rules()
-                .map(RuleSets::load)
-                .orElseGet(() -> ofProgram("rule-sets", DEFAULT_RULES)
-                        .map(RuleSets::load)
-                        .orElseGet(() -> RuleSets.bundled(DEFAULT_RULES)));
-    }
-
-    private RoofSystem loadSystem(String nameOrFile) {
-        Path file = Path.of(nameOrFile);
-        if (nameOrFile.endsWith(".yaml") || nameOrFile.endsWith(".yml")) {
-            return RoofSystems.load(file);
-        }
-        return ofProgram("systems", nameOrFile).map(RoofSystems::load).orElseGet(() -> RoofSystems.bundled(nameOrFile));
-    }
-
-    /** A file under the program's rules/, which people may edit or add to; the copy inside the program stands in for it. */
-    private Optional<Path> ofProgram(String folder, String name) {
-        return name.matches("[A-Za-z0-9._-]+")
-                ? Optional.of(options.home().resolve("rules").resolve(folder).resolve(name + ".yaml"))
-                        .filter(Files::isRegularFile)
-                : Optional.empty();
     }
 
     /** Waits for something that was loaded beside the reading; what is wrong with it concerns every drop. */

@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -143,6 +144,9 @@ final class OutputFolder {
         }
         if (e instanceof FileAlreadyExistsException) {
             return "a file of that name is in the way";
+        }
+        if (e instanceof FileSystemException file && file.getReason() == null) {
+            return "it cannot be made";
         }
         String message = e.getMessage();
         return message == null ? "the disc or network failed" : message;
