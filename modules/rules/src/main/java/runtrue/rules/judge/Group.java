@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.ifc.Element;
 import runtrue.rules.Quantity;
 
 /** Subjects told of together; most groups have one. */
@@ -24,19 +25,39 @@ record Group(List<Judged> members) {
         return members.get(0);
     }
 
-    /** The one with the least margin. */
+    /** The one with the least margin, to the millimetre; among equals the same in every drop. */
     Judged worst() {
         return members.stream()
-                .min(Comparator.comparingDouble(
-                        judged -> judged.verdict().margin().map(Quantity::si).orElse(0.0)))
+                .min(Comparator.<Judged>comparingLong(
+                                judged -> thousandths(judged.verdict().margin()))
+                        .thenComparing(judged -> judged.subject().key()))
                 .orElseThrow();
     }
 
-    /** {@code sheets 3 to 9 of south plane}. */
+    /** Whether the members were measured differently, so that the worst stands for values up to it. */
+    boolean varies() {
+        return members.stream()
+                        .map(judged -> thousandths(judged.verdict().measured()))
+                        .distinct()
+                        .count()
+                > 1;
+    }
+
+    private static long thousandths(Optional<Quantity> quantity) {
+        return quantity.map(q -> Math.round(q.si() * 1000)).orElse(0L);
+    }
+
+    /** {@code sheets 3 to 9 of plane south}, {@code the ridge overhangs above support lines 1 to 4 of plane south}. */
     String name() {
         Subject first = first().subject();
         if (members.size() == 1) {
             return first.name();
+        }
+        List<Stretch> stretches =
+                members.stream().flatMap(m -> m.subject().stretch().stream()).toList();
+        if (!stretches.isEmpty()) {
+            String own = Stretch.name(List.of(stretches.get(0)));
+            return Stretch.name(stretches) + first.name().substring(own.length());
         }
         int last = members.get(members.size() - 1).subject().number();
         String start = first.series() + " " + first.number();
@@ -44,8 +65,17 @@ record Group(List<Judged> members) {
         return first.name().startsWith(start) ? range + first.name().substring(start.length()) : first.name();
     }
 
+    /** All that bound or carry a member, each once. */
+    List<Element> elements() {
+        return members.stream()
+                .flatMap(m -> m.subject().elements().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Of the worst; in the middle where all are alike. */
     Optional<Vector3D> place() {
-        return members.get(members.size() / 2).subject().place();
+        return (varies() ? worst() : members.get(members.size() / 2)).subject().place();
     }
 
     private static double coordinate(Group group, int axis) {

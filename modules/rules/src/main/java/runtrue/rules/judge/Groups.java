@@ -4,11 +4,22 @@ import java.util.ArrayList;
 import java.util.List;
 import runtrue.rules.Quantity;
 
-/** Puts neighbours of one series (sheets of a plane) together where they fare alike; one line each would be noise. */
+/**
+ * Puts neighbours of one series (sheets of a plane) together where they fare alike, and spans as {@link SpanGroups} says; one
+ * line each would be noise. Different outcomes are never put together.
+ */
 final class Groups {
     private Groups() {}
 
     static List<Group> of(List<Judged> judged) {
+        List<Group> groups = new ArrayList<>(SpanGroups.of(
+                judged.stream().filter(j -> j.subject().stretch().isPresent()).toList()));
+        groups.addAll(inSeries(
+                judged.stream().filter(j -> j.subject().stretch().isEmpty()).toList()));
+        return groups;
+    }
+
+    private static List<Group> inSeries(List<Judged> judged) {
         List<Group> groups = new ArrayList<>();
         List<Judged> open = new ArrayList<>();
         for (Judged next : judged) {

@@ -137,22 +137,22 @@ public final class Judge {
         Subject subject = group.worst().subject();
         Verdict verdict = group.worst().verdict();
         return new Judgement(
-                id(rule, group.first().subject(), ids),
+                id(rule, subject, ids),
                 rule.id(),
                 rule.title(),
                 rule.severity(),
                 verdict.outcome(),
                 group.name(),
                 subject.plane(),
-                subject.elements(),
+                group.elements(),
                 group.place(),
                 verdict.measured(),
                 verdict.limit(),
                 verdict.margin(),
                 rule.require().isPresent() ? "" : rule.comparison().label(),
                 source(verdict, rule),
-                words.message(rule, subject, group.name(), verdict),
-                words.cure(rule, subject, group.name(), verdict),
+                words.message(rule, group),
+                words.cure(rule, group),
                 verdict.reason(),
                 words.facts(rule, subject));
     }
@@ -164,7 +164,12 @@ public final class Judge {
         if (verdict.limitSource().isEmpty() || !ofSystem) {
             return verdict.limitSource();
         }
-        return verdict.limitSource() + ". " + system.title() + ": " + system.source();
+        return verdict.limitSource() + ". " + system.title() + ": " + firstClause(system.source());
+    }
+
+    /** What the source says first; the cover says the rest. */
+    private static String firstClause(String source) {
+        return source.split("[;.](\\s|$)", 2)[0].strip();
     }
 
     /** From the rule, the plane and the place, not from order; told apart by a number where two would be the same. */

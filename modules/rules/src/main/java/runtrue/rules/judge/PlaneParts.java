@@ -68,26 +68,22 @@ final class PlaneParts {
             Set<Element> purlins = new LinkedHashSet<>();
             lower.ifPresent(line -> purlins.addAll(purlins(line, span.u())));
             upper.ifPresent(line -> purlins.addAll(purlins(line, span.u())));
-            subjects.add(new Subject(
+            Stretch stretch = new Stretch(span.kind(), number(lower), number(upper), span.u(), span.v());
+            Subject subject = new Subject(
                     SubjectKind.SPAN,
-                    "the " + span.kind().label() + between(lower, upper) + " of " + plane.name(),
+                    Stretch.name(List.of(stretch)) + " of " + plane.name(),
                     plane.plane(),
                     List.copyOf(purlins),
                     Optional.of(middle(span.u(), span.v())),
                     key(span.kind().label() + "|" + span.lower() + "|" + span.upper(), span.u(), span.v()),
-                    facts));
+                    facts);
+            subjects.add(subject.over(stretch));
         }
         return subjects;
     }
 
-    private static String between(Optional<SupportLine> lower, Optional<SupportLine> upper) {
-        if (lower.isPresent() && upper.isPresent()) {
-            return " between support lines " + lower.get().number() + " and "
-                    + upper.get().number();
-        }
-        return upper.map(line -> " below support line " + line.number())
-                .or(() -> lower.map(line -> " above support line " + line.number()))
-                .orElse("");
+    private static int number(Optional<SupportLine> line) {
+        return line.map(SupportLine::number).orElse(0);
     }
 
     private Optional<SupportLine> line(String id) {

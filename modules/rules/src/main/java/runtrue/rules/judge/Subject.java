@@ -17,6 +17,7 @@ import runtrue.rules.cel.SubjectKind;
  * @param lacking why there is no such thing to judge, else empty: then every rule of the kind is not assessed
  * @param series for parts that may be told of together when they fare alike ({@code sheet}), else empty
  * @param number within the series
+ * @param stretch where it lies, for spans
  */
 record Subject(
         SubjectKind kind,
@@ -28,7 +29,8 @@ record Subject(
         Facts facts,
         String lacking,
         String series,
-        int number) {
+        int number,
+        Optional<Stretch> stretch) {
     Subject {
         elements = List.copyOf(elements);
     }
@@ -41,15 +43,20 @@ record Subject(
             Optional<Vector3D> place,
             String key,
             Facts facts) {
-        this(kind, name, plane, elements, place, key, facts, "", "", 0);
+        this(kind, name, plane, elements, place, key, facts, "", "", 0, Optional.empty());
     }
 
     Subject inSeries(String word, int position) {
-        return new Subject(kind, name, plane, elements, place, key, facts, lacking, word, position);
+        return new Subject(kind, name, plane, elements, place, key, facts, lacking, word, position, stretch);
+    }
+
+    Subject over(Stretch where) {
+        return new Subject(kind, name, plane, elements, place, key, facts, lacking, series, number, Optional.of(where));
     }
 
     /** The absence of any subject of a kind. */
     static Subject lacking(SubjectKind kind, Subject of, String reason) {
-        return new Subject(kind, of.name, of.plane, of.elements, of.place, "none", of.facts, reason, "", 0);
+        return new Subject(
+                kind, of.name, of.plane, of.elements, of.place, "none", of.facts, reason, "", 0, Optional.empty());
     }
 }

@@ -22,6 +22,8 @@ import runtrue.rules.units.Quantities;
 
 /** Puts verdicts into words. */
 final class Words {
+    private static final String PIECES = " pcs";
+
     private final Map<String, FactSpec> specs = new HashMap<>();
     private final Map<String, Expression> definitions;
 
@@ -30,35 +32,61 @@ final class Words {
         definitions = rules.definitions();
     }
 
-    String message(Rule rule, Subject subject, String name, Verdict verdict) {
+    String message(Rule rule, Group group) {
+        Verdict verdict = group.worst().verdict();
         return verdict.outcome() == Outcome.NOT_ASSESSED
-                ? capital(name) + " was not assessed: " + verdict.reason() + "."
-                : capital(fill(rule.message(), subject, name, verdict));
+                ? stopped(capital(group.name()) + ": not assessed, because " + verdict.reason())
+                : capital(fill(rule.message(), group.worst(), group.name(), extreme(rule, group)));
     }
 
-    String cure(Rule rule, Subject subject, String name, Verdict verdict) {
-        return verdict.outcome() == Outcome.DOES_NOT_CONFORM ? fill(rule.cure(), subject, name, verdict) : "";
+    String cure(Rule rule, Group group) {
+        return group.worst().verdict().outcome() == Outcome.DOES_NOT_CONFORM
+                ? fill(rule.cure(), group.worst(), group.name(), extreme(rule, group))
+                : "";
     }
 
     String because(String template, Subject subject) {
-        return fill(template, subject, subject.name(), Verdict.notAssessed(""));
+        return fill(template, new Judged(subject, Verdict.notAssessed("")), subject.name(), "");
     }
 
-    private String fill(String template, Subject subject, String name, Verdict verdict) {
+    /** Reasons from elsewhere may be whole sentences. */
+    private static String stopped(String text) {
+        return text.endsWith(".") ? text : text + ".";
+    }
+
+    /** What stands before a measure that is the worst of several. */
+    private static String extreme(Rule rule, Group group) {
+        if (!group.varies()) {
+            return "";
+        }
+        return rule.comparison() == Rule.Comparison.AT_MOST ? "up to " : "down to ";
+    }
+
+    private String fill(String template, Judged judged, String name, String extreme) {
+        Verdict verdict = judged.verdict();
         return Template.fill(template, placeholder -> switch (placeholder) {
             case "subject" -> name;
-            case "measured" -> apart(verdict.measured(), verdict.limit(), verdict.outcome());
+            case "measured" -> extreme + apart(verdict.measured(), verdict.limit(), verdict.outcome());
             case "limit" -> apart(verdict.limit(), verdict.measured(), verdict.outcome());
-            case "margin" -> verdict.margin().map(Quantities::text).orElse("unknown");
-            default -> value(placeholder, subject.facts());
+            case "margin" -> verdict.margin().map(Words::text).orElse("unknown");
+            default -> value(placeholder, judged.subject().facts());
         });
     }
 
     private static String apart(Optional<Quantity> one, Optional<Quantity> other, Outcome outcome) {
         if (one.isPresent() && other.isPresent() && outcome == Outcome.DOES_NOT_CONFORM) {
-            return Quantities.text(one.get(), other.get());
+            return bare(Quantities.text(one.get(), other.get()));
         }
-        return one.map(Quantities::text).orElse("unknown");
+        return one.map(Words::text).orElse("unknown");
+    }
+
+    private static String text(Quantity quantity) {
+        return bare(Quantities.text(quantity));
+    }
+
+    /** In a sentence the noun says what is counted. */
+    private static String bare(String text) {
+        return text.endsWith(PIECES) ? text.substring(0, text.length() - PIECES.length()) : text;
     }
 
     private static String capital(String text) {

@@ -1,0 +1,82 @@
+package runtrue.rules.judge;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import runtrue.roof.Interval;
+import runtrue.roof.SpanKind;
+
+/**
+ * Where a span or overhang lies.
+ *
+ * @param lower number of the support line below, 0 for an eave overhang
+ * @param upper number of the support line above, 0 for a ridge overhang
+ * @param u extent across the fall, metres
+ * @param v extent along the fall, metres
+ */
+record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v) {
+    /** Neighbours share an edge or a corner; rounded coordinates leave less than this between them. */
+    private static final double GAP = 0.002;
+
+    boolean isOverhang() {
+        return lower == 0 || upper == 0;
+    }
+
+    boolean touches(Stretch other) {
+        return near(u, other.u) && near(v, other.v);
+    }
+
+    private static boolean near(Interval a, Interval b) {
+        return a.from() <= b.to() + GAP && b.from() <= a.to() + GAP;
+    }
+
+    /** {@code the ridge overhangs above support lines 1 to 4}, for stretches of one kind. */
+    static String name(List<Stretch> all) {
+        Stretch first = all.get(0);
+        String kind = "the " + first.kind.label() + (all.size() > 1 ? "s" : "");
+        if (first.lower == 0 && first.upper == 0) {
+            return kind;
+        } else if (first.isOverhang()) {
+            ToIntFunction<Stretch> line = first.lower == 0 ? Stretch::upper : Stretch::lower;
+            List<String> runs = runs(all, line, s -> line.applyAsInt(s) + 1, 1, " to ");
+            return kind + (first.lower == 0 ? " below" : " above") + lines(runs);
+        }
+        return kind + " between support lines "
+                + String.join(", ", runs(all, Stretch::lower, Stretch::upper, 0, " and "));
+    }
+
+    private static String lines(List<String> runs) {
+        boolean one = runs.size() == 1 && !runs.get(0).contains(" ");
+        return (one ? " support line " : " support lines ") + String.join(", ", runs);
+    }
+
+    /** Runs without a break; {@code back} is taken off a run's end to get its last line. */
+    private static List<String> runs(
+            List<Stretch> all, ToIntFunction<Stretch> from, ToIntFunction<Stretch> next, int back, String pair) {
+        List<Stretch> sorted = all.stream()
+                .sorted(Comparator.comparingInt(from).thenComparingInt(next))
+                .toList();
+        List<String> runs = new ArrayList<>();
+        int start = from.applyAsInt(sorted.get(0));
+        int end = next.applyAsInt(sorted.get(0));
+        int links = 1;
+        for (Stretch stretch : sorted) {
+            if (from.applyAsInt(stretch) > end) {
+                runs.add(run(start, end - back, links, pair));
+                start = from.applyAsInt(stretch);
+                end = next.applyAsInt(stretch);
+                links = 1;
+            } else if (next.applyAsInt(stretch) > end) {
+                end = next.applyAsInt(stretch);
+                links++;
+            }
+        }
+        runs.add(run(start, end - back, links, pair));
+        return runs;
+    }
+
+    private static String run(int start, int end, int links, String pair) {
+        return start == end ? Integer.toString(start) : start + (links == 1 ? pair : " to ") + end;
+    }
+}
