@@ -1,15 +1,21 @@
 package runtrue.report.cover;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
+import runtrue.result.Finding;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
+import runtrue.result.PlaneResult;
 import runtrue.result.RoofSystemInfo;
 import runtrue.result.Setting;
 import runtrue.result.ToleranceInfo;
@@ -40,32 +46,81 @@ public final class Cover {
 
     private void head(String title) {
         lines.title(title);
+        Banner banner = Banner.of(result);
+        lines.banner(banner.text(), banner.look());
+        lines.sentence(
+                "Roof system " + result.roofSystem().title() + ". Source of its values: "
+                        + result.roofSystem().source(),
+                Look.WARNING);
         lines.pair("Drop", result.drop());
         lines.pair("Run", result.runStamp());
         lines.pair("Program", "Runtrue " + result.toolVersion());
-        lines.pair("Roof system", result.roofSystem().title());
-        lines.row(
-                List.of(
-                        Cell.of("Source of its values", Look.LABEL),
-                        Cell.of(result.roofSystem().source(), Look.WARNING)),
-                true);
+        lines.pair("Roof", roof());
+    }
+
+    private String roof() {
+        double area = result.planes().stream()
+                .mapToDouble(PlaneResult::areaSquareMetres)
+                .sum();
+        int planes = result.planes().size();
+        int sheets = result.planes().stream().mapToInt(p -> p.sheets().size()).sum();
+        return String.format(
+                Locale.ROOT,
+                "%d %s, %,.2f m² without openings, %,d sheets",
+                planes,
+                planes == 1 ? "plane" : "planes",
+                area,
+                sheets);
     }
 
     private void outcomes() {
-        lines.section("Outcomes");
-        for (Outcome outcome :
-                List.of(Outcome.DOES_NOT_CONFORM, Outcome.NOT_ASSESSED, Outcome.CONCEDED, Outcome.CONFORMS)) {
-            lines.row(
-                    List.of(
-                            Outcomes.cell(outcome),
-                            Cell.of(result.counts().total().of(outcome), Look.COUNT)),
-                    false);
-        }
+        lines.section("Outcomes, and what to do");
+        outcome(
+                Outcome.DOES_NOT_CONFORM,
+                "Raise as RFI or agree a concession: sheet Non-conformances of non-conformances.xlsx prints ready to attach.");
+        outcome(Outcome.NOT_ASSESSED, "Supply what sheet Not assessed asks for, and check again.");
+        outcome(Outcome.CONCEDED, "Accepted by the person who is named in sheet Non-conformances.");
+        outcome(Outcome.CONFORMS, "Listed with measure and limit in sheet Conforming.");
         lines.row(
                 List.of(
                         Cell.of("Elements not read", Look.LABEL),
-                        Cell.of(result.unread().size(), Look.COUNT)),
-                false);
+                        Cell.of(result.unread().size(), Look.NOTE_COUNT),
+                        Cell.of(
+                                result.unread().isEmpty() ? "" : "Left out of all quantities and outcomes.",
+                                Look.NOTE)),
+                true);
+        details("What does not conform", Outcome.DOES_NOT_CONFORM, Finding::message);
+        details("What was not assessed", Outcome.NOT_ASSESSED, Finding::reason);
+    }
+
+    private void outcome(Outcome outcome, String what) {
+        int count = result.counts().total().of(outcome);
+        lines.row(
+                List.of(
+                        Outcomes.cell(outcome),
+                        Cell.of(count, Look.NOTE_COUNT),
+                        Cell.of(count == 0 ? "" : what, Look.NOTE)),
+                true);
+    }
+
+    /** One row a rule: how often, and the first case. */
+    private void details(String heading, Outcome outcome, Function<Finding, String> text) {
+        Map<String, List<Finding>> byRule = result.findings(outcome).stream()
+                .collect(Collectors.groupingBy(Finding::title, LinkedHashMap::new, Collectors.toList()));
+        if (byRule.isEmpty()) {
+            return;
+        }
+        lines.section(heading);
+        byRule.forEach((rule, findings) -> {
+            String first = text.apply(findings.get(0));
+            int more = findings.size() - 1;
+            lines.row(
+                    List.of(
+                            Cell.of(rule, Look.LABEL),
+                            Cell.of(findings.size(), Look.NOTE_COUNT),
+                            Cell.of(more == 0 ? first : first + " (and " + more + " more)", Look.NOTE)),
+                    true);
+        });
     }
 
     private void files() {
@@ -84,13 +139,13 @@ public final class Cover {
     private void file(FileInfo file) {
         lines.row(
                 List.of(
-                        Cell.of(file.name(), Look.WRAPPED),
-                        Cell.of((double) file.sizeBytes(), Look.COUNT),
-                        Cell.of(file.timeStamp(), Look.TEXT),
-                        Cell.of(schemaAndUnit(file), Look.WRAPPED),
-                        Cell.of(file.authoringProgram(), Look.WRAPPED),
-                        Cell.of(elements(file), Look.WRAPPED),
-                        Cell.of(halves(file.sha256()), Look.WRAPPED)),
+                        Cell.of(file.name(), Look.NOTE),
+                        Cell.of((double) file.sizeBytes(), Look.NOTE_COUNT),
+                        Cell.of(file.timeStamp(), Look.NOTE),
+                        Cell.of(schemaAndUnit(file), Look.NOTE),
+                        Cell.of(file.authoringProgram(), Look.NOTE),
+                        Cell.of(elements(file), Look.NOTE),
+                        Cell.of(halves(file.sha256()), Look.NOTE)),
                 false);
     }
 
@@ -132,11 +187,11 @@ public final class Cover {
         lines.section("Rule set");
         lines.pair("Name", result.ruleSet().name());
         lines.pair("Version", result.ruleSet().version());
-        lines.pair("File", result.ruleSet().file());
+        lines.pair("File", tail(result.ruleSet().file()));
         lines.pair("SHA-256", result.ruleSet().sha256());
         lines.section("Roof system");
         lines.pair("Name", result.roofSystem().name());
-        lines.pair("File", result.roofSystem().file());
+        lines.pair("File", tail(result.roofSystem().file()));
         for (RoofSystemInfo.Text text : result.roofSystem().texts()) {
             lines.pair(words(text.name()), text.text());
         }
@@ -151,7 +206,7 @@ public final class Cover {
         for (Setting setting : result.settings()) {
             lines.row(
                     Stream.of(setting.name(), setting.origin().label(), setting.value(), setting.file())
-                            .map(t -> Cell.of(t, Look.WRAPPED))
+                            .map(t -> Cell.of(t, Look.NOTE))
                             .toList(),
                     true);
         }
@@ -168,15 +223,22 @@ public final class Cover {
         lines.row(
                 List.of(
                         Cell.of(name, Look.LABEL),
-                        Cell.of(measure.value(), Look.MEASURE),
-                        Cell.of(Units.symbol(measure.unit()), Look.TEXT),
-                        Cell.of(remark, Look.WRAPPED)),
+                        Cell.of(measure.value(), Look.NOTE_MEASURE),
+                        Cell.of(Units.symbol(measure.unit()), Look.NOTE),
+                        Cell.of(remark, Look.NOTE)),
                 true);
     }
 
     private void cautions() {
         lines.section("Cautions");
-        result.cautions().forEach(c -> lines.sentence(c, Look.WRAPPED));
+        result.cautions().forEach(c -> lines.sentence(c, Look.NOTE));
+    }
+
+    /** Folder and name: what lies above them is the business of the machine that ran the check. */
+    private static String tail(String file) {
+        String[] parts = file.split("[/\\\\]+", -1);
+        int kept = Math.min(2, parts.length);
+        return String.join("/", List.of(parts).subList(parts.length - kept, parts.length));
     }
 
     private static String words(String name) {

@@ -12,6 +12,7 @@ import runtrue.report.sheet.TextHeight;
 /** Gathers the lines of a cover: headings, pairs, small tables, sentences. */
 final class CoverLines {
     private static final float TITLE_HEIGHT = 28;
+    private static final float BANNER_HEIGHT = 30;
     private static final float SECTION_HEIGHT = 24;
 
     private final List<Integer> widths;
@@ -25,6 +26,11 @@ final class CoverLines {
         lines.add(new Line(List.of(Cell.of(text, Look.TITLE)), TITLE_HEIGHT, true));
     }
 
+    /** One sentence over the whole width. */
+    void banner(String text, Look look) {
+        lines.add(new Line(List.of(Cell.of(text, look)), BANNER_HEIGHT, true));
+    }
+
     /** A heading with a rule across the page. */
     void section(String text) {
         Cell[] cells = new Cell[widths.size()];
@@ -35,7 +41,7 @@ final class CoverLines {
     }
 
     void pair(String label, String value) {
-        pair(label, Cell.of(value, Look.WRAPPED), value);
+        pair(label, Cell.of(value, Look.NOTE), value);
     }
 
     void pair(String label, Cell value, String text) {
@@ -64,7 +70,7 @@ final class CoverLines {
 
     Page page(String name) {
         List<Line> all = List.copyOf(lines);
-        return new Page(name, widths, 0, 0, false, all.size(), all);
+        return new Page(name, widths, 0, 0, false, widths.size(), all.size(), all);
     }
 
     private int widthFrom(int column) {

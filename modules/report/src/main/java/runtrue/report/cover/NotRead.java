@@ -15,6 +15,9 @@ import runtrue.result.UnreadElement;
 
 /** What was left out and why: unread elements, unjudged rules, missing quantities, oddities of files. */
 public final class NotRead {
+    /** Up to the file. */
+    private static final int PRINTED = 5;
+
     private NotRead() {}
 
     /** Everything that is missing from the quantities. */
@@ -77,17 +80,18 @@ public final class NotRead {
     private static Page page(String name, List<Gap> gaps) {
         return new Table<>(
                         name,
-                        2,
+                        1,
                         List.of(
-                                Column.<Gap>text("What", 21, Gap::kind),
+                                Column.<Gap>text("What", 20, Gap::kind),
                                 Column.wrapped("Element or subject", 36, Gap::subject),
                                 Column.wrapped("Why, and what to do", 60, Gap::reason),
-                                Column.wrapped("GlobalId", 26, Gap::globalIds),
-                                Column.text("Class", 16, Gap::ifcClass),
+                                Column.wrapped("GlobalId", 28, Gap::globalIds),
                                 Column.wrapped("File", 28, Gap::file),
+                                Column.text("Class", 16, Gap::ifcClass),
                                 new Column<>("Number in the file", "", 11, false, g -> number(g.stepId())),
                                 Column.wrapped("Storey", 16, Gap::storey),
                                 Column.wrapped("Representation", 26, Gap::representation)),
+                        PRINTED,
                         gaps,
                         "Everything was read and assessed.")
                 .page();

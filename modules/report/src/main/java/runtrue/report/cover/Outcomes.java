@@ -30,7 +30,7 @@ public final class Outcomes {
 
     /** A column that states one outcome a row. */
     public static <T> Column<T> column(Function<T, Outcome> outcome) {
-        return new Column<>("Outcome", "", 20, false, row -> cell(outcome.apply(row)));
+        return new Column<>("Outcome", "", 13, false, row -> cell(outcome.apply(row)));
     }
 
     static Cell cell(Outcome outcome) {

@@ -2,16 +2,17 @@ package runtrue.report.findings;
 
 import java.util.List;
 import runtrue.report.cover.Columns;
-import runtrue.report.cover.Outcomes;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
 import runtrue.result.Conforming;
-import runtrue.result.Outcome;
 
 /** What conforms, in short: one row for each rule and subject. */
 final class ConformingSheet {
+    /** All but the id. */
+    private static final int PRINTED = 8;
+
     private ConformingSheet() {}
 
     static Page page(CheckResult result) {
@@ -19,16 +20,16 @@ final class ConformingSheet {
                         "Conforming",
                         1,
                         List.of(
-                                Column.<Conforming>text("Rule id", 26, Conforming::rule),
-                                Outcomes.column(c -> Outcome.CONFORMS),
-                                Column.wrapped("Plane", 30, Conforming::planeName),
-                                Column.wrapped("Subject", 44, Conforming::subject),
-                                Columns.measure("Measured", Conforming::measured),
+                                Column.<Conforming>text("Rule id", 24, Conforming::rule),
+                                Column.wrapped("Subject", 70, Conforming::subject),
+                                Columns.measure("Measured", Conforming::measured, Conforming::limit),
                                 Column.text("Must be", 10, Conforming::comparison),
-                                Columns.measure("Limit", Conforming::limit),
-                                Columns.measure("Margin", Conforming::margin),
+                                Columns.measure("Limit", Conforming::limit, Conforming::measured),
+                                Columns.margin(Conforming::margin),
                                 Columns.unit(Conforming::measured),
-                                Column.text("Id", 16, Conforming::id)),
+                                Column.wrapped("Plane", 34, Conforming::planeName),
+                                Column.text("Id", 32, Conforming::id)),
+                        PRINTED,
                         result.conforming(),
                         "Nothing was found to conform.")
                 .page();

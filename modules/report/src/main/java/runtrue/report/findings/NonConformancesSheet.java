@@ -8,7 +8,6 @@ import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
-import runtrue.result.ElementRef;
 import runtrue.result.Finding;
 import runtrue.result.Outcome;
 
@@ -22,41 +21,48 @@ final class NonConformancesSheet {
                 .toList();
         return new Table<>(
                         "Non-conformances",
-                        2,
+                        1,
                         columns(),
+                        printed().size(),
                         findings,
                         "Nothing that was assessed fails to conform; see 'Not assessed' for the rest.")
                 .page();
     }
 
-    private static List<Column<Finding>> columns() {
-        Stream<Column<Finding>> verdict = Stream.of(
-                Column.text("Id", 14, Finding::id),
-                Column.wrapped("Rule", 24, Finding::title),
+    /** What is printed tells the whole of it, for an RFI; what stands right of it is for filters and other programs. */
+    private static List<Column<Finding>> printed() {
+        return List.of(
+                Column.wrapped("Id", 18, Finding::id),
                 Outcomes.column(Finding::outcome),
-                Column.text("Severity", 11, f -> f.severity().label()),
-                Column.wrapped("Subject", 28, Finding::subject),
-                Column.wrapped("What is found", 42, Finding::message),
-                Columns.measure("Measured", Finding::measured),
-                Column.text("Must be", 10, Finding::comparison),
-                Columns.measure("Limit", Finding::limit),
-                Columns.measure("Margin", Finding::margin),
-                Columns.unit(Finding::measured),
-                Column.wrapped("Source of the limit", 30, Finding::limitSource),
-                Column.wrapped("What would cure it", 40, Finding::cure),
-                Column.wrapped("Conceded by, and why", 26, Finding::reason));
+                Column.text("Severity", 10, f -> f.severity().label()),
+                Column.wrapped("What is found", 34, Finding::message),
+                Columns.<Finding>measure("Measured", Finding::measured, Finding::limit)
+                        .wide(11),
+                Column.text("Must be", 9, Finding::comparison),
+                Columns.<Finding>measure("Limit", Finding::limit, Finding::measured)
+                        .wide(10),
+                Columns.<Finding>unit(Finding::measured).wide(6),
+                Column.wrapped("Source of the limit", 26, Finding::limitSource),
+                Column.wrapped("What would cure it", 30, Finding::cure),
+                Column.wrapped("Where", 30, Columns::where),
+                Column.wrapped("Elements and their GlobalIds", 39, f -> Columns.namesAndIds(f.elements())));
+    }
+
+    private static List<Column<Finding>> columns() {
         Stream<Column<Finding>> where = Stream.concat(
                 Stream.of(
+                        Columns.margin(Finding::margin),
+                        Column.wrapped("Conceded by, and why", 26, Finding::reason),
+                        Column.wrapped("Rule", 24, Finding::title),
+                        Column.wrapped("Subject", 28, Finding::subject),
                         Column.wrapped("Plane", 26, Finding::planeName),
-                        Column.wrapped("Elements", 26, f -> Columns.lines(f.elements(), ElementRef::name)),
-                        Column.wrapped("GlobalIds", 26, f -> Columns.lines(f.elements(), ElementRef::globalId)),
                         Column.wrapped("File", 26, f -> String.join("\n", f.files())),
                         Column.wrapped("Storey", 16, Finding::storey),
                         Column.wrapped("Nearest grid lines", 24, Finding::gridPlace)),
                 Columns.place("", Finding::place).stream());
         Stream<Column<Finding>> ground = Stream.of(
-                Column.wrapped("Rests on", 50, f -> String.join("\n", f.facts())),
+                Column.wrapped("Rests on", 70, f -> String.join("\n", f.facts())),
                 Column.text("Rule id", 22, Finding::rule));
-        return Stream.of(verdict, where, ground).flatMap(s -> s).toList();
+        return Stream.of(printed().stream(), where, ground).flatMap(s -> s).toList();
     }
 }

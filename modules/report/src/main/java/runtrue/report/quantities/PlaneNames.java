@@ -3,16 +3,21 @@ package runtrue.report.quantities;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runtrue.result.BillResult;
 import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 
 /** Names of planes by id, for sheets that refer to them. */
 final class PlaneNames {
     private final Map<String, String> byId = new HashMap<>();
+    private final Map<String, Integer> lines = new HashMap<>();
 
     PlaneNames(CheckResult result) {
         for (PlaneResult plane : result.planes()) {
             byId.put(plane.id(), plane.name());
+            plane.supports().forEach(line -> lines.put(line.id(), line.number()));
         }
     }
 
@@ -23,5 +28,19 @@ final class PlaneNames {
 
     String of(List<String> ids) {
         return String.join("\n", ids.stream().map(this::of).toList());
+    }
+
+    /** Where a line of the bill comes from: its support lines by number, and ids of the rest. */
+    String sources(BillResult.Line line) {
+        List<Integer> numbers = line.from().stream()
+                .filter(lines::containsKey)
+                .map(lines::get)
+                .sorted()
+                .distinct()
+                .toList();
+        Stream<String> supports =
+                numbers.isEmpty() ? Stream.of() : Stream.of("support lines " + NumberRuns.of(numbers));
+        Stream<String> others = line.from().stream().filter(id -> !lines.containsKey(id));
+        return Stream.concat(supports, others).collect(Collectors.joining(", "));
     }
 }

@@ -2,15 +2,19 @@ package runtrue.report.quantities;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import runtrue.report.cover.Columns;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
+import runtrue.result.ElementRef;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Span;
 
 /** One row a plane. */
 final class PlanesSheet {
+    private static final int NAMED = 5;
+
     private PlanesSheet() {}
 
     static Page page(CheckResult result) {
@@ -44,12 +48,20 @@ final class PlanesSheet {
                 length("Longest eave overhang", "eave overhang"),
                 length("Longest ridge overhang", "ridge overhang"),
                 Column.count("Openings", p -> p.penetrations().size()),
-                Column.count("Elements", p -> p.elements().size()),
+                Column.wrapped("Elements", 30, p -> elements(p)),
                 Column.wrapped("Remarks", 44, p -> String.join("\n", p.remarks())));
     }
 
     private static Column<PlaneResult> length(String header, String kind) {
         return Column.<PlaneResult>millimetres(header, p -> longest(p, kind)).wide(13);
+    }
+
+    /** Some by name: a plane may be made of hundreds. */
+    private static String elements(PlaneResult plane) {
+        int count = plane.elements().size();
+        List<ElementRef> some = plane.elements().subList(0, Math.min(count, NAMED));
+        String names = Columns.lines(some, e -> e.name().isEmpty() ? e.globalId() : e.name());
+        return count > NAMED ? names + "\nand " + (count - NAMED) + " more" : names;
     }
 
     private static OptionalDouble longest(PlaneResult plane, String kind) {

@@ -1,6 +1,5 @@
 package runtrue.report.quantities;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +14,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Sheet;
 
-/** Sheets of one plane and length together, as they are ordered: to the millimetre, trimmed ones apart. */
+/** Sheets of one plane and length together, as they are ordered: length and width to the millimetre, trimmed ones apart. */
 final class SheetGroupsSheet {
     private SheetGroupsSheet() {}
 
@@ -28,7 +27,8 @@ final class SheetGroupsSheet {
     private static List<Column<Group>> columns() {
         return List.of(
                 Column.wrapped("Plane", 30, Group::plane),
-                Column.text("Width", 12, g -> g.key().trimmed() ? "trimmed" : "full"),
+                Column.text("Kind", 12, g -> g.key().trimmed() ? "trimmed" : "full width"),
+                Column.metres("Width", g -> g.sheets().get(0).u().lengthMetres()),
                 Column.metres("Length", g -> g.key().millimetres() / 1000.0),
                 Column.count("Count", g -> g.sheets().size()),
                 Column.<Group>metres("Total length", Group::totalLength).wide(14),
@@ -41,29 +41,23 @@ final class SheetGroupsSheet {
     /** Full sheets first, long before short. */
     private static List<Group> groups(PlaneResult plane) {
         Map<Key, List<Sheet>> byLength = new TreeMap<>(Comparator.comparing(Key::trimmed)
-                .thenComparing(Comparator.comparingLong(Key::millimetres).reversed()));
+                .thenComparing(Comparator.comparingLong(Key::millimetres).reversed())
+                .thenComparingLong(Key::width));
         byLength.putAll(plane.sheets().stream()
-                .collect(Collectors.groupingBy(s -> new Key(s.trimmed(), Math.round(s.lengthMetres() * 1000)))));
+                .collect(Collectors.groupingBy(
+                        s -> new Key(s.trimmed(), millimetres(s.lengthMetres()), millimetres(s.u().lengthMetres())))));
         return byLength.entrySet().stream()
                 .map(e -> new Group(plane.name(), e.getKey(), e.getValue()))
                 .toList();
     }
 
-    /** For example {@code 1–4, 7}. */
-    static String strips(List<Sheet> sheets) {
-        List<Integer> numbers =
-                sheets.stream().map(Sheet::number).distinct().sorted().toList();
-        List<String> runs = new ArrayList<>();
-        int start = 0;
-        for (int i = 1; i <= numbers.size(); i++) {
-            if (i == numbers.size() || numbers.get(i) != numbers.get(i - 1) + 1) {
-                int first = numbers.get(start);
-                int last = numbers.get(i - 1);
-                runs.add(first == last ? "" + first : first + "–" + last);
-                start = i;
-            }
-        }
-        return String.join(", ", runs);
+    private static String strips(List<Sheet> sheets) {
+        return NumberRuns.of(
+                sheets.stream().map(Sheet::number).distinct().sorted().toList());
+    }
+
+    private static long millimetres(double metres) {
+        return Math.round(metres * 1000);
     }
 
     private static double sum(List<Sheet> sheets, ToDoubleFunction<Sheet> value) {
@@ -74,7 +68,7 @@ final class SheetGroupsSheet {
         return sheets.stream().filter(which).count();
     }
 
-    private record Key(boolean trimmed, long millimetres) {}
+    private record Key(boolean trimmed, long millimetres, long width) {}
 
     private record Group(String plane, Key key, List<Sheet> sheets) {
         double totalLength() {

@@ -14,6 +14,9 @@ import runtrue.result.PlaneResult.SupportLine;
 
 /** One row a member of a support line, with how it was recognised. */
 final class SupportsSheet {
+    /** Up to the sizes of the section; class, file and coordinates are for the screen. */
+    private static final int PRINTED = 10;
+
     private SupportsSheet() {}
 
     static Page page(CheckResult result) {
@@ -21,18 +24,16 @@ final class SupportsSheet {
                 .flatMap(p -> p.supports().stream()
                         .flatMap(l -> l.pieces().stream().map(piece -> new Placed(p.name(), l, piece))))
                 .toList();
-        return new Table<>("Supports", 2, columns(), pieces, "No support was found under any plane.").page();
+        return new Table<>("Supports", 2, columns(), PRINTED, pieces, "No support was found under any plane.").page();
     }
 
     private static List<Column<Placed>> columns() {
         Stream<Column<Placed>> identity = Stream.of(
-                Column.wrapped("Plane", 30, Placed::plane),
+                Column.wrapped("Plane", 28, Placed::plane),
                 Column.count("Line from the eave", p -> p.line().number()),
                 Column.<Placed>metres("Up the fall", p -> p.line().vMetres()),
                 Column.wrapped("Member", 26, p -> p.piece().element().name()),
                 Column.text("GlobalId", 26, p -> p.piece().element().globalId()),
-                Column.text("Class", 14, p -> p.piece().element().ifcClass()),
-                Column.wrapped("File", 26, p -> p.piece().element().file()),
                 Column.wrapped(
                         "Recognised as support", 36, p -> p.piece().element().evidence()),
                 Column.millimetres(
@@ -40,7 +41,9 @@ final class SupportsSheet {
                         p -> OptionalDouble.of(-p.piece().contactMetres())),
                 Column.millimetres("Flange", p -> OptionalDouble.of(p.piece().flangeMetres())),
                 Column.millimetres("Depth", p -> OptionalDouble.of(p.piece().depthMetres())),
-                Column.millimetres("Wall", p -> p.piece().thicknessMetres()));
+                Column.millimetres("Wall", p -> p.piece().thicknessMetres()),
+                Column.text("Class", 16, p -> p.piece().element().ifcClass()),
+                Column.wrapped("File", 28, p -> p.piece().element().file()));
         Stream<Column<Placed>> ends = Stream.concat(
                 Columns.<Placed>place("From ", p -> Optional.of(p.piece().from())).stream(),
                 Columns.<Placed>place("To ", p -> Optional.of(p.piece().to())).stream());

@@ -6,15 +6,19 @@ public enum Look {
     /** Sentences: wrapped. */
     WRAPPED,
     COUNT("#,##0_)"),
-    /** Lengths in metres. */
+    /** Lengths in metres, and what else has three decimals. */
     METRES("#,##0.000_)"),
     MILLIMETRES("#,##0.0_)"),
     SQUARE_METRES("#,##0.00_)"),
     DEGREES("0.00_)"),
     /** Quantities in any unit. */
     DECIMAL("#,##0.00_)"),
-    /** Measured values in any unit, with as many decimals as they need, up to six. */
-    MEASURE("#,##0.######_)"),
+    /** Measured values with as many decimals as they have. */
+    MEASURE("General_)"),
+    /** Texts and numbers of a cover, without the lines of a table. */
+    NOTE,
+    NOTE_COUNT("#,##0_)"),
+    NOTE_MEASURE("General_)"),
     TITLE,
     /** Heading of a part of a page. */
     SECTION,
@@ -29,7 +33,11 @@ public enum Look {
     CONFORMS,
     DOES_NOT_CONFORM,
     NOT_ASSESSED,
-    CONCEDED;
+    CONCEDED,
+    /** The outcome of the whole check, over the cover's width. */
+    ALL_CONFORM,
+    SOME_DO_NOT_CONFORM,
+    SOME_NOT_ASSESSED;
 
     private final String numberFormat;
 

@@ -10,6 +10,7 @@ import java.util.List;
  * @param heads rows at the top that stay in view and are repeated on each printed page; 0 for none
  * @param frozenColumns columns at the left that stay in view
  * @param filtered whether the last head row carries filters
+ * @param printed columns that are printed, counted from the left; what stands right of them is for the screen
  * @param count number of lines
  * @param lines all rows, heads included; gone through more than once and made anew each time, so that many rows need no room
  */
@@ -19,6 +20,7 @@ public record Page(
         int heads,
         int frozenColumns,
         boolean filtered,
+        int printed,
         int count,
         Iterable<Line> lines) {
     public Page {

@@ -17,6 +17,9 @@ final class Styles {
     private static final String ACCENT = "1F4E5F";
     private static final String RULE = "C9D3D7";
 
+    private static final int TEXT_SIZE = 10;
+    private static final int BANNER_SIZE = 14;
+
     private final XSSFWorkbook book;
     private final Map<Look, XSSFCellStyle> plain = new EnumMap<>(Look.class);
     private final Map<Look, XSSFCellStyle> quoted = new EnumMap<>(Look.class);
@@ -58,13 +61,25 @@ final class Styles {
             case NUMBER_HEADER -> header(style, HorizontalAlignment.RIGHT);
             case LABEL -> style.setFont(font(10, true, ACCENT));
             case WARNING -> warning(style);
-            case CONFORMS -> outcome(style, "E3F1E5", "1B5E20");
-            case DOES_NOT_CONFORM -> outcome(style, "F9DEDC", "8C1D18");
-            case NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00");
-            case CONCEDED -> outcome(style, "E4E2F3", "3B3478");
-            case WRAPPED -> style.setWrapText(true);
-
-            default -> {}
+            case CONFORMS -> outcome(style, "E3F1E5", "1B5E20", TEXT_SIZE);
+            case DOES_NOT_CONFORM -> outcome(style, "F9DEDC", "8C1D18", TEXT_SIZE);
+            case NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00", TEXT_SIZE);
+            case CONCEDED -> outcome(style, "E4E2F3", "3B3478", TEXT_SIZE);
+            case ALL_CONFORM -> outcome(style, "E3F1E5", "1B5E20", BANNER_SIZE);
+            case SOME_DO_NOT_CONFORM -> outcome(style, "F9DEDC", "8C1D18", BANNER_SIZE);
+            case SOME_NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00", BANNER_SIZE);
+            case NOTE -> style.setWrapText(true);
+            case NOTE_COUNT, NOTE_MEASURE -> {}
+            case WRAPPED -> {
+                boxed(style);
+                style.setIndention((short) 1);
+                style.setWrapText(true);
+            }
+            case TEXT -> {
+                boxed(style);
+                style.setIndention((short) 1);
+            }
+            default -> boxed(style);
         }
         return style;
     }
@@ -81,6 +96,9 @@ final class Styles {
         style.setFont(font(10, true, "FFFFFF"));
         style.setWrapText(true);
         style.setAlignment(alignment);
+        if (alignment == HorizontalAlignment.LEFT) {
+            style.setIndention((short) 1);
+        }
         style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setBorderRight(BorderStyle.THIN);
         style.setRightBorderColor(color(RULE));
@@ -92,9 +110,23 @@ final class Styles {
         style.setWrapText(true);
     }
 
-    private void outcome(XSSFCellStyle style, String fill, String text) {
+    private void outcome(XSSFCellStyle style, String fill, String text, int size) {
         fill(style, fill);
-        style.setFont(font(10, true, text));
+        style.setFont(font(size, true, text));
+        style.setIndention((short) 1);
+        style.setWrapText(true);
+        if (size == BANNER_SIZE) {
+            style.setVerticalAlignment(VerticalAlignment.CENTER);
+        } else {
+            boxed(style);
+        }
+    }
+
+    private static void boxed(XSSFCellStyle style) {
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBottomBorderColor(color(RULE));
+        style.setBorderRight(BorderStyle.THIN);
+        style.setRightBorderColor(color(RULE));
     }
 
     private static void fill(XSSFCellStyle style, String rgb) {

@@ -7,10 +7,15 @@ import java.util.stream.Stream;
  * A page that is one table, with its headings in the first row so that other programs read it without ado.
  *
  * @param frozenColumns columns at the left that stay in view
+ * @param printed columns that are printed, counted from the left
  * @param none sentence for the case that there are no rows: an empty table could as well be a fault
  */
-public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, List<T> rows, String none) {
+public record Table<T>(
+        String name, int frozenColumns, List<Column<T>> columns, int printed, List<T> rows, String none) {
     private static final float MARGIN = 4;
+
+    /** What the distance from the cell's edge takes of the width, in characters. */
+    private static final int INDENT = 1;
 
     /** Characters that the filter's button covers. */
     private static final int ROOM_FOR_FILTER = 2;
@@ -20,6 +25,11 @@ public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, 
         rows = List.copyOf(rows);
     }
 
+    /** A table that is printed with all its columns. */
+    public Table(String name, int frozenColumns, List<Column<T>> columns, List<T> rows, String none) {
+        this(name, frozenColumns, columns, columns.size(), rows, none);
+    }
+
     public Page page() {
         return new Page(
                 name,
@@ -27,13 +37,14 @@ public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, 
                 1,
                 frozenColumns,
                 !rows.isEmpty(),
+                printed,
                 1 + Math.max(1, rows.size()),
                 () -> Stream.concat(Stream.of(heads()), body()).iterator());
     }
 
     private Line heads() {
         double height = columns.stream()
-                .mapToDouble(c -> TextHeight.points(c.heading(), c.width() - ROOM_FOR_FILTER))
+                .mapToDouble(c -> TextHeight.points(c.heading(), c.width() - INDENT - ROOM_FOR_FILTER))
                 .max()
                 .orElse(0);
         return new Line(columns.stream().map(Table::head).toList(), (float) height + MARGIN, false);
@@ -56,7 +67,7 @@ public record Table<T>(String name, int frozenColumns, List<Column<T>> columns, 
         for (int i = 0; i < cells.size(); i++) {
             if (cells.get(i) instanceof Cell.Text text && text.look() == Look.WRAPPED) {
                 height = Math.max(
-                        height, TextHeight.points(text.text(), columns.get(i).width()));
+                        height, TextHeight.points(text.text(), columns.get(i).width() - INDENT));
             }
         }
         return new Line(cells, height, false);
