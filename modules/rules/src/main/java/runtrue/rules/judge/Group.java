@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.Element;
+import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 
 /** Subjects told of together; most groups have one. */
@@ -50,14 +51,16 @@ record Group(List<Judged> members) {
     /** {@code sheets 3 to 9 of plane south}, {@code the ridge overhangs above support lines 1 to 4 of plane south}. */
     String name() {
         Subject first = first().subject();
-        if (members.size() == 1) {
-            return first.name();
-        }
         List<Stretch> stretches =
                 members.stream().flatMap(m -> m.subject().stretch().stream()).toList();
         if (!stretches.isEmpty()) {
             String own = Stretch.name(List.of(stretches.get(0)));
-            return Stretch.name(stretches) + first.name().substring(own.length());
+            boolean tellApart = first().verdict().outcome() == Outcome.DOES_NOT_CONFORM;
+            return Stretch.name(stretches)
+                    + first.name().substring(own.length())
+                    + (tellApart ? Stretch.across(stretches) : "");
+        } else if (members.size() == 1) {
+            return first.name();
         }
         int last = members.get(members.size() - 1).subject().number();
         String start = first.series() + " " + first.number();

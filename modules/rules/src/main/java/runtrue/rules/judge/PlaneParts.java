@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Envelope;
 import runtrue.ifc.Element;
 import runtrue.roof.Interval;
 import runtrue.roof.PlaneLayout;
@@ -68,7 +69,7 @@ final class PlaneParts {
             Set<Element> purlins = new LinkedHashSet<>();
             lower.ifPresent(line -> purlins.addAll(purlins(line, span.u())));
             upper.ifPresent(line -> purlins.addAll(purlins(line, span.u())));
-            Stretch stretch = new Stretch(span.kind(), number(lower), number(upper), span.u(), span.v());
+            Stretch stretch = new Stretch(span.kind(), number(lower), number(upper), span.u(), span.v(), width());
             Subject subject = new Subject(
                     SubjectKind.SPAN,
                     Stretch.name(List.of(stretch)) + " of " + plane.name(),
@@ -80,6 +81,11 @@ final class PlaneParts {
             subjects.add(subject.over(stretch));
         }
         return subjects;
+    }
+
+    private Interval width() {
+        Envelope envelope = layout.plane().outline().getEnvelopeInternal();
+        return new Interval(envelope.getMinX(), envelope.getMaxX());
     }
 
     private static int number(Optional<SupportLine> line) {

@@ -3,6 +3,7 @@ package runtrue.rules.judge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToIntFunction;
 import runtrue.roof.Interval;
 import runtrue.roof.SpanKind;
@@ -14,8 +15,9 @@ import runtrue.roof.SpanKind;
  * @param upper number of the support line above, 0 for a ridge overhang
  * @param u extent across the fall, metres
  * @param v extent along the fall, metres
+ * @param plane extent of the whole plane across the fall, metres
  */
-record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v) {
+record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Interval plane) {
     /** Neighbours share an edge or a corner; rounded coordinates leave less than this between them. */
     private static final double GAP = 0.002;
 
@@ -29,6 +31,15 @@ record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v) {
 
     private static boolean near(Interval a, Interval b) {
         return a.from() <= b.to() + GAP && b.from() <= a.to() + GAP;
+    }
+
+    /** {@code , from 12.1 to 18.2 m across the fall} where that is not the plane's whole width, else empty. */
+    static String across(List<Stretch> all) {
+        double from = all.stream().mapToDouble(s -> s.u.from()).min().orElse(0);
+        double to = all.stream().mapToDouble(s -> s.u.to()).max().orElse(0);
+        Interval plane = all.get(0).plane;
+        boolean whole = from <= plane.from() + GAP && to >= plane.to() - GAP;
+        return whole ? "" : String.format(Locale.ROOT, ", from %.1f to %.1f m across the fall", from, to);
     }
 
     /** {@code the ridge overhangs above support lines 1 to 4}, for stretches of one kind. */

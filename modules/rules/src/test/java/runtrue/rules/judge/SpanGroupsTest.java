@@ -20,7 +20,7 @@ class SpanGroupsTest {
     private static Judged span(
             SpanKind kind, int lower, int upper, double u, double v, double length, Outcome outcome) {
         Interval along = new Interval(v, v + length);
-        Stretch stretch = new Stretch(kind, lower, upper, new Interval(u, u + 1), along);
+        Stretch stretch = new Stretch(kind, lower, upper, new Interval(u, u + 1), along, new Interval(0, 30));
         String name = Stretch.name(List.of(stretch)) + " of plane south";
         Subject subject = new Subject(
                 SubjectKind.SPAN,
@@ -59,7 +59,9 @@ class SpanGroupsTest {
     @Test
     void overhangs_along_one_hip_are_one_finding_with_the_worst_as_its_measure() {
         Group hip = Groups.of(alongAHip()).get(0);
-        assertThat(names(alongAHip())).containsExactly("the ridge overhangs above support lines 1 to 3 of plane south");
+        assertThat(names(alongAHip()))
+                .containsExactly(
+                        "the ridge overhangs above support lines 1 to 3 of plane south, from 0.0 to 3.0 m across the fall");
         assertThat(hip.worst().verdict().measured().orElseThrow().si()).isEqualTo(1.404);
         assertThat(hip.varies()).isTrue();
         assertThat(hip.elements()).extracting(e -> e.globalId()).contains("p1", "p2", "p3");
@@ -69,7 +71,10 @@ class SpanGroupsTest {
     void overhangs_along_two_hips_are_two_findings() {
         List<Judged> both = new ArrayList<>(alongAHip());
         both.add(overhang(1, 20, 0.25, 1.154));
-        assertThat(names(both)).hasSize(2).contains("the ridge overhang above support line 1 of plane south");
+        assertThat(names(both))
+                .hasSize(2)
+                .contains(
+                        "the ridge overhang above support line 1 of plane south, from 20.0 to 21.0 m across the fall");
     }
 
     @Test
@@ -82,7 +87,8 @@ class SpanGroupsTest {
     @Test
     void spans_that_are_all_as_wide_and_follow_each_other_are_one_finding() {
         assertThat(names(List.of(bay(2, 0, 1, 2, Outcome.DOES_NOT_CONFORM), bay(3, 0, 3, 2, Outcome.DOES_NOT_CONFORM))))
-                .containsExactly("the internal spans between support lines 2 to 4 of plane south");
+                .containsExactly(
+                        "the internal spans between support lines 2 to 4 of plane south, from 0.0 to 1.0 m across the fall");
     }
 
     @Test
@@ -90,8 +96,8 @@ class SpanGroupsTest {
         assertThat(names(List.of(
                         bay(2, 0, 1, 2, Outcome.DOES_NOT_CONFORM), bay(3, 0, 3, 2.7, Outcome.DOES_NOT_CONFORM))))
                 .containsExactly(
-                        "the internal span between support lines 2 and 3 of plane south",
-                        "the internal span between support lines 3 and 4 of plane south");
+                        "the internal span between support lines 2 and 3 of plane south, from 0.0 to 1.0 m across the fall",
+                        "the internal span between support lines 3 and 4 of plane south, from 0.0 to 1.0 m across the fall");
     }
 
     @Test
