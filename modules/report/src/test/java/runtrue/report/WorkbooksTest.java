@@ -91,7 +91,7 @@ class WorkbooksTest {
                             && c.getStringCellValue().startsWith("="))
                     .toList();
             assertThat(live).isNotEmpty().allSatisfy(c -> {
-                assertThat(c.getStringCellValue()).isEqualTo(MillLane.FORMULA);
+                assertThat(c.getStringCellValue()).startsWith(MillLane.FORMULA);
                 assertThat(c.getCellStyle().getQuotePrefixed()).isTrue();
             });
         }
@@ -164,7 +164,7 @@ class WorkbooksTest {
     @Test
     void notAssessedStandsApartFromWhatConforms() throws IOException {
         try (XSSFWorkbook workbook = Book.NON_CONFORMANCES.read()) {
-            assertThat(workbook.getSheet("Not assessed").getRow(1).getCell(2).getStringCellValue())
+            assertThat(workbook.getSheet("Not assessed").getRow(1).getCell(1).getStringCellValue())
                     .isEqualTo("? not assessed");
             assertThat(workbook.getSheet("Conforming").getLastRowNum()).isEqualTo(1);
             assertThat(workbook.getSheet("Non-conformances").getLastRowNum()).isEqualTo(3);

@@ -61,7 +61,7 @@ public final class Columns {
             case "m", "kN", "kPa" -> 3;
             default -> -1;
         };
-        boolean hidden = beside.filter(b -> b.value() != measure.value()
+        boolean hidden = beside.filter(b -> differ(b.value(), measure.value())
                         && rounded(b.value(), decimals) == rounded(measure.value(), decimals))
                 .isPresent();
         return hidden ? Look.MEASURE : look(decimals);
@@ -75,6 +75,11 @@ public final class Columns {
             case 3 -> Look.METRES;
             default -> Look.MEASURE;
         };
+    }
+
+    /** By more than the judge grants, which is the equality tolerance of the IDS 1.0 standard. */
+    private static boolean differ(double a, double b) {
+        return Math.abs(a - b) > 1e-6 * Math.max(1, Math.abs(b));
     }
 
     private static long rounded(double value, int decimals) {

@@ -32,20 +32,20 @@ final class NonConformancesSheet {
     /** What is printed tells the whole of it, for an RFI; what stands right of it is for filters and other programs. */
     private static List<Column<Finding>> printed() {
         return List.of(
-                Column.wrapped("Id", 18, Finding::id),
+                Column.wrapped("Id", 17, Finding::id),
                 Outcomes.column(Finding::outcome),
                 Column.text("Severity", 10, f -> f.severity().label()),
-                Column.wrapped("What is found", 34, Finding::message),
+                Column.wrapped("What is found", 30, Finding::message),
                 Columns.<Finding>measure("Measured", Finding::measured, Finding::limit)
                         .wide(11),
                 Column.text("Must be", 9, Finding::comparison),
                 Columns.<Finding>measure("Limit", Finding::limit, Finding::measured)
                         .wide(10),
                 Columns.<Finding>unit(Finding::measured).wide(6),
-                Column.wrapped("Source of the limit", 26, Finding::limitSource),
-                Column.wrapped("What would cure it", 30, Finding::cure),
-                Column.wrapped("Where", 30, Columns::where),
-                Column.wrapped("Elements and their GlobalIds", 39, f -> Columns.namesAndIds(f.elements())));
+                Column.wrapped("Source of the limit", 24, Finding::limitSource),
+                Column.wrapped("What would cure it", 28, Finding::cure),
+                Column.wrapped("Where", 28, Columns::where),
+                Column.wrapped("Elements and their GlobalIds", 42, f -> Columns.namesAndIds(f.elements())));
     }
 
     private static List<Column<Finding>> columns() {
@@ -61,7 +61,7 @@ final class NonConformancesSheet {
                         Column.wrapped("Nearest grid lines", 24, Finding::gridPlace)),
                 Columns.place("", Finding::place).stream());
         Stream<Column<Finding>> ground = Stream.of(
-                Column.wrapped("Rests on", 70, f -> String.join("\n", f.facts())),
+                Column.wrapped("Rests on", 100, f -> String.join("; ", f.facts())),
                 Column.text("Rule id", 22, Finding::rule));
         return Stream.of(printed().stream(), where, ground).flatMap(s -> s).toList();
     }

@@ -23,11 +23,11 @@ final class PlanesSheet {
 
     private static List<Column<PlaneResult>> columns() {
         return List.of(
-                Column.wrapped("Plane", 26, PlaneResult::name),
+                Column.wrapped("Plane", 28, PlaneResult::name),
                 Column.text("Id", 13, PlaneResult::id),
                 Column.wrapped("Building", 13, PlaneResult::building),
                 Column.wrapped("Storey", 13, PlaneResult::storey),
-                Column.wrapped("Grid", 20, PlaneResult::gridPlace),
+                Column.wrapped("Grid", 25, PlaneResult::gridPlace),
                 Column.degrees("Pitch", p -> OptionalDouble.of(p.pitchDegrees())),
                 Column.<PlaneResult>degrees("Fall towards, from model +Y", PlaneResult::azimuthDegrees)
                         .wide(14),

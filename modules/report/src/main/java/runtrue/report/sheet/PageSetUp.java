@@ -17,7 +17,7 @@ final class PageSetUp {
     private static final int LONGEST_PART = 70;
 
     /** What fits across A4 landscape at some two thirds of the size on the screen. */
-    private static final int CHARACTERS_ACROSS = 215;
+    private static final int CHARACTERS_ACROSS = 230;
 
     /** In inches. */
     private static final double SIDE_MARGIN = 0.4;

@@ -72,12 +72,12 @@ final class Styles {
             case NOTE_COUNT, NOTE_MEASURE -> {}
             case WRAPPED -> {
                 boxed(style);
-                style.setIndention((short) 1);
+                indented(style);
                 style.setWrapText(true);
             }
             case TEXT -> {
                 boxed(style);
-                style.setIndention((short) 1);
+                indented(style);
             }
             default -> boxed(style);
         }
@@ -113,13 +113,19 @@ final class Styles {
     private void outcome(XSSFCellStyle style, String fill, String text, int size) {
         fill(style, fill);
         style.setFont(font(size, true, text));
-        style.setIndention((short) 1);
+        indented(style);
         style.setWrapText(true);
         if (size == BANNER_SIZE) {
             style.setVerticalAlignment(VerticalAlignment.CENTER);
         } else {
             boxed(style);
         }
+    }
+
+    /** Numbers end where the next column's text begins. */
+    private static void indented(XSSFCellStyle style) {
+        style.setAlignment(HorizontalAlignment.LEFT);
+        style.setIndention((short) 1);
     }
 
     private static void boxed(XSSFCellStyle style) {
