@@ -33,9 +33,9 @@ final class SupportsSheet {
                 Column.count("Line from the eave", p -> p.line().number()),
                 Column.<Placed>metres("Up the fall", p -> p.line().vMetres()),
                 Column.wrapped("Member", 26, p -> p.piece().element().name()),
-                Column.text("GlobalId", 26, p -> p.piece().element().globalId()),
+                Column.text("GlobalId", 30, p -> p.piece().element().globalId()),
                 Column.wrapped(
-                        "Recognised as support", 36, p -> p.piece().element().evidence()),
+                        "Recognised as support", 32, p -> p.piece().element().evidence()),
                 Column.millimetres(
                         "Contact face under skin",
                         p -> OptionalDouble.of(-p.piece().contactMetres())),
