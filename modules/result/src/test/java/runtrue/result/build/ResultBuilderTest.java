@@ -127,7 +127,14 @@ class ResultBuilderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1.25, mm, 1250", "0.0349065850398866, deg, 2", "1500, kPa, 1.5", "0.25, %, 25", "3, 1, 3"})
+    @CsvSource({
+        "1.25, mm, 1250",
+        "0.0349065850398866, deg, 2",
+        "1500, kPa, 1.5",
+        "0.25, %, 25",
+        "3, 1, 3",
+        "0.3048, ft, 1"
+    })
     void quantitiesAreStatedInTheirOwnUnit(double si, String unit, double value) {
         assertThat(Measures.of(new Quantity(si, unit))).isEqualTo(new Measure(value, unit));
     }
@@ -136,7 +143,7 @@ class ResultBuilderTest {
     void anUnknownUnitIsRefusedWithThoseThatAreKnown() {
         assertThatThrownBy(() -> Measures.of(new Quantity(1, "furlong")))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("'furlong'")
+                .hasMessageContaining("\"furlong\"")
                 .hasMessageContaining("kPa");
     }
 
