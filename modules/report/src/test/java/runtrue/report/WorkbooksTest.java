@@ -131,6 +131,27 @@ class WorkbooksTest {
         }
     }
 
+    @Test
+    void aNonConformanceIsPrintedOnOnePagesWidthUpToItsElements() throws IOException {
+        try (XSSFWorkbook workbook = Book.NON_CONFORMANCES.read()) {
+            XSSFSheet sheet = workbook.getSheet("Non-conformances");
+            assertThat(workbook.getPrintArea(workbook.getSheetIndex(sheet))).endsWith("$A$1:$L$4");
+            assertThat(sheet.getRow(0).getCell(11).getStringCellValue()).isEqualTo("Elements and their GlobalIds");
+            assertThat(sheet.getPrintSetup().getFitWidth()).isEqualTo((short) 1);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void theCoverSaysFirstWhatCameOutAndWhereTheValuesComeFrom(Book book) throws IOException {
+        try (XSSFWorkbook workbook = book.read()) {
+            XSSFSheet cover = workbook.getSheet("Cover");
+            assertThat(cover.getRow(1).getCell(0).getStringCellValue())
+                    .isEqualTo("✗ 2 findings do not conform, 1 was not assessed, 1 element was not read");
+            assertThat(cover.getRow(2).getCell(0).getStringCellValue()).contains("invented for the demo");
+        }
+    }
+
     @ParameterizedTest
     @CsvSource({
         "QUANTITIES, Planes, Pitch (°), 10",
