@@ -164,7 +164,7 @@ class BadInputTest {
 
         CommandRun run = check(work);
 
-        assertThat(run.exitCode()).isEqualTo(ExitCode.NON_CONFORMING);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.INCOMPLETE);
         assertThat(run.err()).contains("bad: model.ifc, line ").contains("not finished where the file ends");
         assertThat(run.out()).containsPattern("(?m)^bad +not read, see above$");
         assertThat(output.resolve("bad/result.json")).hasContent("earlier");
