@@ -71,6 +71,21 @@ class PublishedRoofsTest {
         assertThat(roof.planes().get(0).longestRun() / FOOT * 12).isCloseTo(111.125, within(0.02));
     }
 
+    /** A public worked calculation to EN 1991-1-4 (12 x 30 m, terrain category IV): eaves 8 m, ridge 9 m; 9.46 degrees. */
+    @Test
+    void the_pitch_of_a_gable_is_that_of_the_published_sheet() {
+        Roof roof = Roofs.layOut(
+                List.of(
+                        slab("south", 0.1, p(0, 0, 8), p(20, 0, 8), p(20, 6, 9), p(0, 6, 9)),
+                        slab("north", 0.1, p(20, 12, 8), p(0, 12, 8), p(0, 6, 9), p(20, 6, 9))),
+                List.of(),
+                settings(0.5));
+
+        assertThat(roof.planes())
+                .hasSize(2)
+                .allSatisfy(l -> assertThat(Math.toDegrees(l.plane().pitch())).isCloseTo(9.46, within(0.005)));
+    }
+
     /** Plane geometry, worked by hand: 20 x 10 m, 30 degrees; plan 200 over cos 30 = 230.940, ridge 10, hips 7.6376. */
     @Test
     void a_hip_roof_is_as_large_as_its_plan_over_the_cosine() {
