@@ -29,5 +29,5 @@ popd
 rem Java 23 and later warn of memory access that unmapping a file and a library need; see DEVELOPERS.md.
 set "QUIET="
 if defined JAVA_HOME findstr /r /c:"^JAVA_VERSION=.2[3-9]" "%JAVA_HOME%\release" >nul 2>&1 && set "QUIET=--sun-misc-unsafe-memory-access=allow"
-"%JAVA%" %QUIET% -XX:TieredStopAtLevel=1 %RUNTRUE_OPTS% "-Druntrue.home=%HOME_DIR%" -jar "%APP%\runtrue.jar" %*
+"%JAVA%" %QUIET% -XX:+UseSerialGC -XX:-C1UpdateMethodData -XX:Tier4InvocationThreshold=300000 -XX:Tier4MinInvocationThreshold=100000 -XX:Tier4CompileThreshold=1500000 -XX:Tier4BackEdgeThreshold=40000000 %RUNTRUE_OPTS% "-Druntrue.home=%HOME_DIR%" -jar "%APP%\runtrue.jar" %*
 exit /b %errorlevel%
