@@ -27,7 +27,7 @@ record NamedFiles(CheckOptions options) {
         return options.rules()
                 .map(file -> RuleSets.load(present(file)))
                 .orElseGet(() -> ofProgram("rule-sets", DEFAULT_RULES)
-                        .map(RuleSets::load)
+                        .map(file -> RuleSets.load(file).shownAs(shown(file)))
                         .orElseGet(() -> RuleSets.bundled(DEFAULT_RULES)));
     }
 
@@ -41,7 +41,14 @@ record NamedFiles(CheckOptions options) {
         if (nameOrFile.endsWith(".yaml") || nameOrFile.endsWith(".yml")) {
             return RoofSystems.load(present(Path.of(nameOrFile)));
         }
-        return ofProgram("systems", nameOrFile).map(RoofSystems::load).orElseGet(() -> bundledSystem(nameOrFile));
+        return ofProgram("systems", nameOrFile)
+                .map(file -> RoofSystems.load(file).shownAs(shown(file)))
+                .orElseGet(() -> bundledSystem(nameOrFile));
+    }
+
+    /** Files of the program are told from its folder on, so that results do not depend on where it lies. */
+    private String shown(Path file) {
+        return options.home().relativize(file).toString().replace('\\', '/');
     }
 
     private RoofSystem bundledSystem(String name) {

@@ -25,6 +25,11 @@ public record RoofSystem(
         tables = Map.copyOf(tables);
     }
 
+    /** The same system under a name for its file that does not depend on the machine. */
+    public RoofSystem shownAs(String shownFile) {
+        return new RoofSystem(name, title, source, shownFile, values, texts, tables);
+    }
+
     /** The value in SI, if the system states it. */
     public Optional<Double> si(String value) {
         return Optional.ofNullable(values.get(value)).map(Quantity::si);

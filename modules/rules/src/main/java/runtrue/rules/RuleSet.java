@@ -35,6 +35,22 @@ public record RuleSet(
         rules = List.copyOf(rules);
     }
 
+    /** The same rule set under a name for its file that does not depend on the machine. */
+    public RuleSet shownAs(String shownFile) {
+        return new RuleSet(
+                name,
+                version,
+                title,
+                shownFile,
+                hash,
+                edgeZoneWidth,
+                edgeZoneSource,
+                definitions,
+                tables,
+                ownTables,
+                rules);
+    }
+
     public Optional<Rule> rule(String id) {
         return rules.stream().filter(rule -> rule.id().equals(id)).findFirst();
     }
