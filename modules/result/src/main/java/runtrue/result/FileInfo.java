@@ -33,4 +33,9 @@ public record FileInfo(
     public FileInfo {
         notes = List.copyOf(notes);
     }
+
+    /** Whether the file could be read at all; only then does it have a length unit. */
+    public boolean opened() {
+        return lengthUnitMetres > 0;
+    }
 }

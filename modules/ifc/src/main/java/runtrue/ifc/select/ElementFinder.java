@@ -21,6 +21,7 @@ public final class ElementFinder {
     private final Map<Integer, FoundElement> roofs = new TreeMap<>();
     private final Map<Integer, FoundElement> supports = new TreeMap<>();
     private final FoundWords words = new FoundWords();
+    private final Map<Integer, BrokenElement> broken = new TreeMap<>();
     private final Set<String> notes = new LinkedHashSet<>();
 
     private ElementFinder(IfcModel model, Selection selection) {
@@ -34,7 +35,10 @@ public final class ElementFinder {
         finder.findRoofs();
         finder.findSupports();
         return new FoundElements(
-                List.copyOf(finder.roofs.values()), List.copyOf(finder.supports.values()), List.copyOf(finder.notes));
+                List.copyOf(finder.roofs.values()),
+                List.copyOf(finder.supports.values()),
+                List.copyOf(finder.broken.values()),
+                List.copyOf(finder.notes));
     }
 
     /** What is typed as roof and the parts of it go before what only a name tells. */
@@ -55,7 +59,7 @@ public final class ElementFinder {
         List<IfcEntity> found = new ArrayList<>();
         for (IfcEntity element : candidates(selectors)) {
             if (!roofs.containsKey(element.id())) {
-                evidence(element, selectors).ifPresent(evidence -> {
+                evidence(element, selectors, true).ifPresent(evidence -> {
                     roofs.put(element.id(), new FoundElement(element, evidence));
                     found.add(element);
                 });
@@ -64,8 +68,8 @@ public final class ElementFinder {
         found.forEach(this::addParts);
     }
 
-    /** Empty when no selector holds, one that excludes does, or the record cannot be read, which is noted. */
-    private Optional<String> evidence(IfcEntity element, List<Selector> selectors) {
+    /** Empty when no selector holds, one that excludes does, or the record cannot be read, which counts as broken. */
+    private Optional<String> evidence(IfcEntity element, List<Selector> selectors, boolean roof) {
         try {
             Candidate candidate = new Candidate(element, words);
             return candidate
@@ -73,6 +77,8 @@ public final class ElementFinder {
                     .filter(evidence -> candidate.evidence(selection.excluded()).isEmpty());
         } catch (IfcException e) {
             notes.add(element.label() + " cannot be read and is left out: " + e.getMessage());
+            broken.putIfAbsent(
+                    element.id(), new BrokenElement(element, roof, "its record cannot be read: " + e.getMessage()));
             return Optional.empty();
         }
     }
@@ -88,7 +94,7 @@ public final class ElementFinder {
                 }
                 wholes.add(part);
                 String[] classes = selection.roofParts().toArray(String[]::new);
-                evidence(part, List.of(Selector.ofClass(classes)))
+                evidence(part, List.of(Selector.ofClass(classes)), true)
                         .ifPresent(evidence ->
                                 roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof))));
             }
@@ -120,7 +126,7 @@ public final class ElementFinder {
     private void findSupports() {
         for (IfcEntity element : candidates(selection.supports())) {
             if (!roofs.containsKey(element.id())) {
-                evidence(element, selection.supports())
+                evidence(element, selection.supports(), false)
                         .ifPresent(evidence -> supports.put(element.id(), new FoundElement(element, evidence)));
             }
         }

@@ -120,6 +120,10 @@ class ElementFinderTest {
         assertThat(found.notes())
                 .singleElement()
                 .satisfies(note -> assertThat(note).contains("#1 (IfcSlab)", "left out"));
+        assertThat(found.broken()).singleElement().satisfies(broken -> {
+            assertThat(broken.entity().id()).isEqualTo(1);
+            assertThat(broken.roof()).isTrue();
+        });
     }
 
     @ParameterizedTest

@@ -20,6 +20,10 @@ record Banner(String text, Look look) {
         if (!result.unread().isEmpty()) {
             parts.add(say(result.unread().size(), "element was not read", "elements were not read"));
         }
+        int unopened = (int) result.files().stream().filter(f -> !f.opened()).count();
+        if (unopened > 0) {
+            parts.add(say(unopened, "file was not read", "files were not read"));
+        }
         if (total.doesNotConform() > 0) {
             return new Banner("✗ " + String.join(", ", parts), Look.SOME_DO_NOT_CONFORM);
         } else if (parts.isEmpty() && total.all() > 0) {

@@ -150,7 +150,7 @@ public final class Cover {
     }
 
     private static String schemaAndUnit(FileInfo file) {
-        return file.lengthUnitMetres() == 0 ? "not opened" : file.schema() + ", " + unit(file.lengthUnitMetres());
+        return !file.opened() ? "not opened" : file.schema() + ", " + unit(file.lengthUnitMetres());
     }
 
     private static String unit(double metres) {

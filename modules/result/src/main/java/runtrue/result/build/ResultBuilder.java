@@ -209,6 +209,6 @@ public final class ResultBuilder {
     }
 
     private static boolean unopened(FileInfo file) {
-        return file.lengthUnitMetres() == 0;
+        return !file.opened();
     }
 }

@@ -2,8 +2,13 @@ package runtrue.roof.read;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.ifc.Element;
+import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
 import runtrue.ifc.IfcModel;
+import runtrue.ifc.select.BrokenElement;
 import runtrue.ifc.select.ElementFinder;
 import runtrue.ifc.select.FoundElement;
 import runtrue.ifc.select.FoundElements;
@@ -37,18 +42,21 @@ public record DropElements(
     public static DropElements read(List<IfcModel> models, Selection selection, Tolerances tolerances) {
         List<FoundElement> roofs = new ArrayList<>();
         List<FoundElement> supports = new ArrayList<>();
+        List<UnreadElement> broken = new ArrayList<>();
         List<String> notes = new ArrayList<>();
         for (IfcModel model : models) {
             FoundElements found = ElementFinder.find(model, selection);
             roofs.addAll(found.roofs());
             supports.addAll(found.supports());
+            found.broken().forEach(b -> broken.add(unread(b)));
             found.notes().forEach(n -> notes.add(model.file().name() + ": " + n));
         }
         Vector3D origin = origin(roofs, tolerances);
         ShapeReader shapes = ShapeReader.of(tolerances, origin);
         List<Shaped> roofShapes = shaped(roofs, shapes);
         List<Shaped> supportShapes = shaped(supports, shapes);
-        List<UnreadElement> unread = new ArrayList<>(unread(roofShapes, true));
+        List<UnreadElement> unread = new ArrayList<>(broken);
+        unread.addAll(unread(roofShapes, true));
         unread.addAll(unread(supportShapes, false));
         return new DropElements(read(roofShapes), read(supportShapes), unread, origin, notes);
     }
@@ -82,6 +90,38 @@ public record DropElements(
                         s.found().evidence(),
                         (Shape.Body) s.shape()))
                 .toList();
+    }
+
+    /** Nobody can tell whether it is roof: it must not go missing, so it is listed as not read. */
+    private static UnreadElement unread(BrokenElement broken) {
+        IfcEntity entity = broken.entity();
+        return new UnreadElement(
+                identity(entity), "cannot be told", broken.roof(), new Shape.Unread(broken.reason(), ""));
+    }
+
+    /** As much of an element as its broken record gives. */
+    private static Element identity(IfcEntity entity) {
+        try {
+            return entity.model().describe(entity);
+        } catch (IfcException e) {
+            return new Element(
+                    "",
+                    entity.model().file().name(),
+                    entity.id(),
+                    entity.type(),
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    List.of(),
+                    List.of(),
+                    Map.of());
+        }
     }
 
     private static List<UnreadElement> unread(List<Shaped> shaped, boolean roof) {

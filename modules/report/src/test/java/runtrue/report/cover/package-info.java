@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.cover;
+
+import org.jspecify.annotations.NullMarked;
