@@ -78,8 +78,18 @@ final class ModelCheck implements DropCheck {
     private record Choices(DropSettings settings, RoofSystem system) {}
 
     private Choices choices(Drop drop) {
-        DropSettings settings = named.settings(drop);
-        return new Choices(settings, named.system(settings));
+        try {
+            DropSettings settings = named.settings(drop);
+            return new Choices(settings, named.system(settings));
+        } catch (RuleException e) {
+            // What the drop's own file says wrong concerns that drop alone.
+            CheckOptions given = named.options();
+            boolean own = drop.settingsFile().isPresent()
+                    && given.settings().isEmpty()
+                    && given.system().isEmpty()
+                    && given.overrides().isEmpty();
+            throw own ? CheckException.ofDrop(String.valueOf(e.getMessage()), e) : e;
+        }
     }
 
     private CheckedDrop check(
@@ -117,15 +127,17 @@ final class ModelCheck implements DropCheck {
                 bill,
                 ResultParts.unread(elements),
                 axes));
-        return checked(result, open);
+        return checked(result, open, roof);
     }
 
-    private static CheckedDrop checked(CheckResult result, OpenDrop open) {
+    private static CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof) {
+        int unaccounted =
+                (int) roof.unplaced().stream().filter(u -> !u.counted()).count();
         return new CheckedDrop(
                 result.planes().size(),
                 result.planes().stream().mapToDouble(p -> p.areaSquareMetres()).sum(),
                 ResultParts.counts(result),
-                result.unread().size() + open.failures().size(),
+                result.unread().size() + open.failures().size() + unaccounted,
                 open.failures(),
                 List.of(
                         new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
@@ -164,6 +176,9 @@ final class ModelCheck implements DropCheck {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while rules and settings were loaded", e);
         } catch (ExecutionException e) {
+            if (e.getCause() instanceof CheckException told) {
+                throw told;
+            }
             if (e.getCause() instanceof RuleException wrong) {
                 throw CheckException.ofOptions(String.valueOf(wrong.getMessage()), wrong);
             }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import runtrue.drop.ArchiveLimits;
 import runtrue.drop.Drop;
 import runtrue.drop.DropException;
@@ -32,11 +33,19 @@ final class OpenDrop implements AutoCloseable {
 
     static OpenDrop open(Drop drop, Progress progress) {
         OpenDrop open = new OpenDrop();
-        for (ModelFile file : drop.files()) {
-            open.open(file);
-            progress.advance(1);
+        boolean done = false;
+        try {
+            for (ModelFile file : drop.files()) {
+                open.open(file);
+                progress.advance(1);
+            }
+            done = true;
+            return open;
+        } finally {
+            if (!done) {
+                open.close();
+            }
         }
-        return open;
     }
 
     private void open(ModelFile file) {
@@ -44,28 +53,40 @@ final class OpenDrop implements AutoCloseable {
         try {
             OpenedModels models = file.open(ArchiveLimits.DEFAULT);
             open.add(models);
-            for (ModelSource source : models.models()) {
-                StepFile step = source instanceof ModelSource.InMemory memory
-                        ? StepFile.of(memory.name(), memory.content())
-                        : StepFile.open(((ModelSource.OnDisk) source).path());
-                open.add(step);
-                opened.add(new OpenModel(file, IfcModel.of(step), sha256));
+            models.models().forEach(source -> open(file, source, sha256));
+        } catch (DropException e) {
+            addUnopened(file, file.name(), sha256, e);
+        }
+    }
+
+    /** One bad entry of an archive leaves the others readable. */
+    private void open(ModelFile file, ModelSource source, CompletableFuture<String> sha256) {
+        try {
+            StepFile step = source instanceof ModelSource.InMemory memory
+                    ? StepFile.of(memory.name(), memory.content())
+                    : StepFile.open(((ModelSource.OnDisk) source).path());
+            open.add(step);
+            opened.add(new OpenModel(file, IfcModel.of(step), sha256));
+        } catch (StepException | IfcException e) {
+            addUnopened(file, source.name(), sha256, e);
+        }
+    }
+
+    private void addUnopened(ModelFile file, String name, CompletableFuture<String> sha256, RuntimeException why) {
+        failures.add(String.valueOf(why.getMessage()));
+        unopened.add(new FileInfo(
+                name, file.size(), hash(sha256), "", "", 0, "", 0, 0, 0, 0, List.of("not read: " + why.getMessage())));
+    }
+
+    /** Empty for a file that cannot be read at all, which opening it has said already. */
+    private static String hash(CompletableFuture<String> sha256) {
+        try {
+            return sha256.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof DropException) {
+                return "";
             }
-        } catch (StepException | IfcException | DropException e) {
-            failures.add(String.valueOf(e.getMessage()));
-            unopened.add(new FileInfo(
-                    file.name(),
-                    file.size(),
-                    sha256.join(),
-                    "",
-                    "",
-                    0,
-                    "",
-                    0,
-                    0,
-                    0,
-                    0,
-                    List.of("not read: " + e.getMessage())));
+            throw e;
         }
     }
 
@@ -111,7 +132,7 @@ final class OpenDrop implements AutoCloseable {
         return new FileInfo(
                 name,
                 open.file().size(),
-                open.sha256().join(),
+                hash(open.sha256()),
                 String.join(", ", step.header().schemas()),
                 step.header().originatingSystem(),
                 open.model().units().length(),

@@ -28,7 +28,7 @@ public final class RoofChoices {
             OptionalDouble trueNorth,
             Tolerances tolerances) {
         double coverWidth = system.si("cover_width")
-                .orElseThrow(() -> CheckException.ofOptions(
+                .orElseThrow(() -> CheckException.ofDrop(
                         system.file() + ": states no cover_width; sheets cannot be laid out without it.",
                         new IllegalStateException()));
         OptionalDouble depth =

@@ -174,6 +174,31 @@ class BadInputTest {
     }
 
     @Test
+    void a_wrong_settings_file_stops_its_own_drop_only() throws IOException {
+        drop("good", sound);
+        Files.writeString(drop("bad", sound).resolve("runtrue.yaml"), "no_such_setting: 1 m\n");
+
+        CommandRun run = check(work);
+
+        assertThat(run.err()).contains("runtrue.yaml:1").contains("no_such_setting");
+        assertThat(run.out()).containsPattern("(?m)^bad +not read, see above$");
+        assertThat(result("good").planes()).hasSize(1);
+    }
+
+    @Test
+    void a_slab_whose_record_is_broken_counts_as_not_read() throws IOException {
+        Path folder = drop("shed", sound.replaceFirst("(?m)^(#\\d+=IFCSLAB\\(.*)\\.ROOF\\.\\);", "$1?ROOF);"));
+
+        CommandRun run = check(folder);
+
+        assertNoStackTrace(run);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.NON_CONFORMING);
+        assertThat(result("shed").unread())
+                .singleElement()
+                .satisfies(u -> assertThat(u.reason()).contains("cannot be read"));
+    }
+
+    @Test
     void a_file_of_a_drop_that_fails_is_listed_while_the_others_are_judged() throws IOException {
         Path folder = drop("shed", sound);
         Files.writeString(folder.resolve("steel.ifc"), "no model");
