@@ -54,11 +54,27 @@ public final class Outlines {
         return closed.size() == 1 ? closed.get(0) : FACTORY.createMultiPolygon(closed.toArray(Polygon[]::new));
     }
 
+    /** The parts of a polygon in which a strip of twice {@code by} (metres) fits, with square corners kept. */
+    static List<Polygon> opened(Polygon polygon, double by) {
+        Geometry core = BufferOp.bufferOp(polygon, -by, mitred());
+        if (core.isEmpty()) {
+            return new ArrayList<>();
+        }
+        // A mitre may reach past a corner of the polygon, never what is cut to it.
+        Geometry grown = Overlays.intersection(BufferOp.bufferOp(core, by, mitred()), polygon);
+        return new ArrayList<>(
+                polygons(grown).stream().map(Outlines::straightened).toList());
+    }
+
     private static Geometry closed(List<Polygon> parts, double by) {
+        Geometry grown = BufferOp.bufferOp(FACTORY.createMultiPolygon(parts.toArray(Polygon[]::new)), by, mitred());
+        return BufferOp.bufferOp(grown, -by, mitred());
+    }
+
+    private static BufferParameters mitred() {
         BufferParameters mitred = new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, 20);
         mitred.setSimplifyFactor(1e-4);
-        Geometry grown = BufferOp.bufferOp(FACTORY.createMultiPolygon(parts.toArray(Polygon[]::new)), by, mitred);
-        return BufferOp.bufferOp(grown, -by, mitred);
+        return mitred;
     }
 
     private static List<List<Polygon>> nearGroups(List<Polygon> parts, double distance) {

@@ -20,8 +20,14 @@ final class StackedLayers {
     /** Deeper than any build-up of this trade; two roofs one above the other stand farther apart. */
     private static final double DEEPEST_BUILD_UP = 0.8;
 
-    /** A lower layer that is covered this far is a layer; what sticks out is its edge. */
+    /** A lower layer that is covered this far is a layer; what sticks out of it narrowly is its edge. */
     private static final double MOSTLY = 0.7;
+
+    /** Half the width in metres below which what sticks out is an edge; wider, it is roof of its own. */
+    private static final double HALF_RIM = 0.3;
+
+    /** An opening that takes no more than this share of a part has only rounded it. */
+    private static final double ROUNDING = 1e-4;
 
     private final Tolerances tolerances;
 
@@ -42,17 +48,32 @@ final class StackedLayers {
             }
             if (left.getArea() > (1 - 1e-6) * plane.outline().getArea()) {
                 kept.add(plane);
-            } else if (left.getArea() < (1 - MOSTLY) * plane.outline().getArea()) {
-                hidden.accept(plane);
-            } else {
-                for (Polygon part : Outlines.polygons(left)) {
-                    if (part.getArea() > tolerances.sliver()) {
-                        kept.add(new JoinedPlane(plane.frame(), part, plane.faces()));
-                    }
-                }
+                continue;
             }
+            boolean layer = left.getArea() < (1 - MOSTLY) * plane.outline().getArea();
+            List<Polygon> parts = layer ? withoutRims(left) : Outlines.polygons(left);
+            parts.removeIf(part -> part.getArea() <= tolerances.sliver());
+            if (layer && parts.isEmpty()) {
+                hidden.accept(plane);
+            }
+            parts.forEach(part -> kept.add(new JoinedPlane(plane.frame(), part, plane.faces())));
         }
         return kept;
+    }
+
+    /** What is left of a layer where it is wide enough to be roof; a part that loses nothing keeps its corners as they are. */
+    private static List<Polygon> withoutRims(Geometry left) {
+        List<Polygon> wide = new ArrayList<>();
+        for (Polygon part : Outlines.polygons(left)) {
+            List<Polygon> opened = Outlines.opened(part, HALF_RIM);
+            double area = opened.stream().mapToDouble(Polygon::getArea).sum();
+            if (area > (1 - ROUNDING) * part.getArea()) {
+                wide.add(part);
+            } else {
+                wide.addAll(opened);
+            }
+        }
+        return wide;
     }
 
     private boolean isAbove(JoinedPlane upper, JoinedPlane lower) {
