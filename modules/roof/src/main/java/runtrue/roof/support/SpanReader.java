@@ -14,20 +14,23 @@ import runtrue.roof.Stretch.Ends;
 
 /** Lengths of sheet between and past supports, each joined over the width on which it lies between the same two lines. */
 public final class SpanReader {
+    /** Shorter differences in u are rounding. */
+    private static final double SAME = 1e-6;
+
     private SpanReader() {}
 
     /**
      * Spans by place: across the fall, then up it.
      *
-     * @param widest stretches without any support narrower than this are verge overhangs of the supports and carry no
-     *     span; wider ones are a span from edge to edge (metres)
+     * @param widest neighbouring stretches without any support that together are narrower than this are verge overhangs
+     *     of the supports and carry no span; wider ones are a span from edge to edge (metres)
      * @param joint gaps in u up to this are bridged, metres
      */
     public static List<Span> of(List<Stretch> stretches, double widest, double joint) {
         Map<String, Span> open = new LinkedHashMap<>();
         List<Span> spans = new ArrayList<>();
         for (Stretch stretch : stretches) {
-            for (Span span : within(stretch, widest)) {
+            for (Span span : between(stretch)) {
                 String key = span.kind() + " " + span.lower() + " " + span.upper();
                 Span before = open.get(key);
                 if (before != null && span.u().from() - before.u().to() <= joint) {
@@ -41,19 +44,52 @@ public final class SpanReader {
             }
         }
         spans.addAll(open.values());
+        spans.addAll(bare(stretches, widest, joint));
         spans.sort(Comparator.comparingDouble((Span s) -> s.u().from())
                 .thenComparingDouble(s -> s.v().from())
                 .thenComparing(Span::kind));
         return spans;
     }
 
-    private static List<Span> within(Stretch s, double widest) {
+    /** Spans from edge to edge: neighbouring stretches without any support, where they are wide enough together. */
+    private static List<Span> bare(List<Stretch> stretches, double widest, double joint) {
+        List<List<Stretch>> areas = new ArrayList<>();
+        for (Stretch stretch : stretches) {
+            if (stretch.crossings().isEmpty()) {
+                List<Stretch> merged = new ArrayList<>();
+                areas.removeIf(area -> {
+                    boolean beside = area.stream().anyMatch(s -> isBeside(s, stretch, joint));
+                    if (beside) {
+                        merged.addAll(area);
+                    }
+                    return beside;
+                });
+                merged.add(stretch);
+                areas.add(merged);
+            }
+        }
+        return areas.stream()
+                .map(area -> area.stream()
+                        .map(s -> span(SpanKind.END_SPAN, s, s.low(), s.high(), "", ""))
+                        .reduce(SpanReader::joined)
+                        .orElseThrow())
+                .filter(span -> span.u().length() > widest)
+                .toList();
+    }
+
+    /** Whether one stretch goes on where the other ends, over some of its length along the fall. */
+    private static boolean isBeside(Stretch before, Stretch after, double joint) {
+        double gap = after.u().from() - before.u().to();
+        return gap >= -SAME
+                && gap <= joint
+                && before.low().atTo() < after.high().atFrom()
+                && after.low().atFrom() < before.high().atTo();
+    }
+
+    private static List<Span> between(Stretch s) {
         List<Crossing> c = s.crossings();
         List<Span> spans = new ArrayList<>();
         if (c.isEmpty()) {
-            if (s.u().length() > widest) {
-                spans.add(span(SpanKind.END_SPAN, s, s.low(), s.high(), "", ""));
-            }
             return spans;
         }
         int last = c.size() - 1;
@@ -92,7 +128,7 @@ public final class SpanReader {
                 a.kind(),
                 longer.length(),
                 Math.min(a.least(), b.least()),
-                new Interval(a.u().from(), b.u().to()),
+                new Interval(Math.min(a.u().from(), b.u().from()), Math.max(a.u().to(), b.u().to())),
                 longer.v(),
                 a.lower(),
                 a.upper());
