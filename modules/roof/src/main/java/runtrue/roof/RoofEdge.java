@@ -7,9 +7,9 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /**
  * One straight edge.
  *
- * @param planes ids of the one or two planes that share it
+ * @param planes ids of the one or two planes that share it; facets of a curved roof are not among them
  * @param from start, metres, moved by the drop origin
- * @param angle between the planes' normals, radians; empty for edges of one plane
+ * @param angle between the planes' normals, radians; empty for edges with nothing beyond
  */
 public record RoofEdge(
         String id,

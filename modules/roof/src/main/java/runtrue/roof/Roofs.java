@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 import runtrue.roof.Roof.Unplaced;
 import runtrue.roof.edge.BodyFinder;
 import runtrue.roof.edge.CurvedRoofs;
@@ -34,13 +35,20 @@ public final class Roofs {
         }
         List<RoofPlane> planes =
                 read.planes().stream().filter(p -> !facets.contains(p.id())).toList();
-        List<RoofEdge> kept = edges.stream()
-                .filter(e -> e.planes().stream().noneMatch(facets::contains))
-                .toList();
+        List<RoofEdge> kept = edges.stream().flatMap(e -> without(facets, e)).toList();
         SupportFinder supports = new SupportFinder(members, settings);
         List<PlaneLayout> layouts =
                 planes.parallelStream().map(p -> layOut(p, supports, settings)).toList();
         return new Roof(layouts, kept, BodyFinder.bodies(planes, kept), unplaced, settings);
+    }
+
+    /** An edge with the planes that are laid out: one shared with a facet is still an edge of the plane beside it. */
+    private static Stream<RoofEdge> without(Set<String> facets, RoofEdge e) {
+        List<String> planes =
+                e.planes().stream().filter(p -> !facets.contains(p)).toList();
+        return planes.isEmpty()
+                ? Stream.empty()
+                : Stream.of(new RoofEdge(e.id(), e.kind(), planes, e.from(), e.to(), e.length(), e.angle()));
     }
 
     /** The elements of a curved roof, each once, with how large it is. */

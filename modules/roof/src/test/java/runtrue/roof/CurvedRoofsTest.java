@@ -1,6 +1,7 @@
 package runtrue.roof;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static runtrue.roof.RoofFixtures.p;
 import static runtrue.roof.RoofFixtures.settings;
 import static runtrue.roof.RoofFixtures.slab;
@@ -40,6 +41,31 @@ class CurvedRoofsTest {
                 .allSatisfy(u -> assertThat(u.reason())
                         .startsWith("curved roof of 16 facets")
                         .contains("201.1 m2"));
+    }
+
+    @Test
+    void a_flat_plane_below_a_barrel_keeps_the_edge_it_shared_with_the_barrel() {
+        List<ReadElement> slabs = new ArrayList<>(barrel(2, 8));
+        double y = 30 * Math.sin(Math.toRadians(16));
+        double z = 30 * Math.cos(Math.toRadians(16));
+        double low = z - 5 * Math.tan(Math.toRadians(40));
+        slabs.add(slab("apron", 0.1, p(0, y, z), p(12, y, z), p(12, y + 5, low), p(0, y + 5, low)));
+
+        Roof roof = Roofs.layOut(slabs, List.of(), settings(0.5));
+
+        String apron = roof.planes().get(0).plane().id();
+        assertThat(roof.planes()).hasSize(1);
+        assertThat(roof.edges())
+                .allSatisfy(e -> assertThat(e.planes()).containsExactly(apron))
+                .extracting(RoofEdge::kind)
+                .containsExactlyInAnyOrder(EdgeKind.PITCH_CHANGE, EdgeKind.EAVE, EdgeKind.VERGE, EdgeKind.VERGE);
+        assertThat(roof.edges())
+                .filteredOn(e -> e.kind() == EdgeKind.PITCH_CHANGE)
+                .singleElement()
+                .satisfies(e -> {
+                    assertThat(e.length()).isCloseTo(12, within(1e-6));
+                    assertThat(e.angle()).hasValueCloseTo(Math.toRadians(40 - 15), within(1e-6));
+                });
     }
 
     @Test
