@@ -68,6 +68,37 @@ class SettingsFilesTest {
                 .hasMessageContaining(message);
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            uplift: {edge: -1.6 kPa}      | :1:16: uplift.edge is -1.6 kPa; uplift is given as a positive number
+            uplift: {corner: 0 kPa}       | :1:18: uplift.corner is 0 kPa; uplift is given as a positive number
+            temperature_range: -75 K      | :1:20: temperature_range is -75 K; it must be more than 0
+            rolling_limit: 0 m            | :1:16: rolling_limit is 0 m; it must be more than 0
+            transport_length: -12 m       | :1:19: transport_length is -12 m; it must be more than 0
+            building_height: 0 m          | :1:18: building_height is 0 m; it must be more than 0
+            build_up_depth: -1 mm         | :1:17: build_up_depth is -1 mm; it must not be negative
+            building_height: 1e400 m      | :1:18: "1e400 m" is too large
+            building_height: NaN m        | :1:18: "NaN m" is no quantity
+            """)
+    void a_value_out_of_its_bounds_is_refused(String text, String message) {
+        assertThatThrownBy(() -> load(text, Map.of()))
+                .isInstanceOf(RuleException.class)
+                .hasMessageContaining(message);
+    }
+
+    @Test
+    void the_command_line_keeps_the_same_bounds() {
+        assertThatThrownBy(() -> load("set_out: left\n", Map.of("uplift.interior", "-0.5 kPa")))
+                .isInstanceOf(RuleException.class)
+                .hasMessageContaining("command line:1:1: uplift.interior is -0.5 kPa; uplift is given as a positive");
+    }
+
+    @Test
+    void no_build_up_at_all_is_allowed() throws IOException {
+        assertThat(load("build_up_depth: 0 mm\n", Map.of()).si("build_up_depth"))
+                .contains(0.0);
+    }
+
     @Test
     void an_unknown_setting_on_the_command_line_is_refused_with_the_nearest() {
         assertThatThrownBy(() -> load("set_out: left\n", Map.of("uplift.edgy", "1 kPa")))

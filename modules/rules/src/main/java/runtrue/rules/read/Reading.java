@@ -2,6 +2,7 @@ package runtrue.rules.read;
 
 import java.util.Optional;
 import runtrue.rules.Quantity;
+import runtrue.rules.cel.FactSpec;
 import runtrue.rules.units.Dimension;
 import runtrue.rules.units.Quantities;
 import runtrue.rules.units.Unit;
@@ -21,6 +22,13 @@ final class Reading {
         }
     }
 
+    /** The value of a fact that settings or a system state, within the fact's bounds. */
+    static Optional<Quantity> value(Scalar scalar, FactSpec fact, Problems problems) {
+        Optional<Quantity> quantity = quantity(scalar, fact.dimension(), problems);
+        quantity.flatMap(q -> Bounds.fault(fact, q)).ifPresent(fault -> problems.add(scalar.place(), fault));
+        return quantity;
+    }
+
     static Optional<Unit> unit(Scalar scalar, Problems problems) {
         try {
             return Optional.of(Unit.of(scalar.text()));
@@ -32,7 +40,12 @@ final class Reading {
 
     static Optional<Double> number(Scalar scalar, Problems problems) {
         if (Quantities.isBareNumber(scalar.text())) {
-            return Optional.of(Double.valueOf(scalar.text().strip()));
+            double number = Double.parseDouble(scalar.text().strip());
+            if (Double.isFinite(number)) {
+                return Optional.of(number);
+            }
+            problems.add(scalar.place(), "\"" + scalar.text() + "\" is too large");
+            return Optional.empty();
         }
         problems.add(scalar.place(), "\"" + scalar.text() + "\" is no number");
         return Optional.empty();

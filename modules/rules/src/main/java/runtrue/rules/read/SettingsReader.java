@@ -93,8 +93,7 @@ public final class SettingsReader {
                 return;
             }
             switch (fact.type()) {
-                case NUMBER ->
-                    Reading.quantity(scalar, fact.dimension(), problems).ifPresent(q -> values.put(name, q));
+                case NUMBER -> Reading.value(scalar, fact, problems).ifPresent(q -> values.put(name, q));
                 case TEXT -> texts.put(name, text(name, scalar));
                 case TRUTH -> switches.put(name, truth(name, scalar));
             }

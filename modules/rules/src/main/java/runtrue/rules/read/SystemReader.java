@@ -33,7 +33,7 @@ public final class SystemReader {
                     FactSpec fact = known.get(name);
                     if (fact != null && entry.value() instanceof Scalar scalar) {
                         if (fact.type() == FactType.NUMBER) {
-                            Reading.quantity(scalar, fact.dimension(), problems).ifPresent(q -> values.put(name, q));
+                            Reading.value(scalar, fact, problems).ifPresent(q -> values.put(name, q));
                         } else {
                             texts.put(name, scalar.text());
                         }

@@ -36,7 +36,8 @@ public final class Quantities {
     /**
      * Reads a quantity.
      *
-     * @throws IllegalArgumentException when there is no number, no unit, or an unknown unit; the message says which
+     * @throws IllegalArgumentException when there is no number, no unit, an unknown unit, or more than a double
+     *     holds; the message says which
      */
     public static Quantity parse(String text) {
         Matcher matcher = LITERAL.matcher(text.strip());
@@ -49,7 +50,11 @@ public final class Quantities {
             throw new IllegalArgumentException("\"" + text + "\" has no unit; known units: " + Unit.symbols());
         }
         Unit unit = Unit.of(symbol);
-        return new Quantity(Double.parseDouble(matcher.group(1)) * unit.inSi(), unit.symbol());
+        double si = Double.parseDouble(matcher.group(1)) * unit.inSi();
+        if (!Double.isFinite(si)) {
+            throw new IllegalArgumentException("\"" + text + "\" is too large");
+        }
+        return new Quantity(si, unit.symbol());
     }
 
     /** As {@link #parse(String)}, and refuses other dimensions. */
