@@ -49,8 +49,12 @@ public record Rule(
         }
     }
 
-    /** A condition under which nothing can be said. */
-    public record Unassessable(Expression when, String because) {}
+    /**
+     * A condition under which nothing can be said.
+     *
+     * @param onlyOffLimit whether it spoils only a breach: what keeps its limit conforms all the same
+     */
+    public record Unassessable(Expression when, String because, boolean onlyOffLimit) {}
 
     /**
      * One limit: a fixed quantity, or an expression that gives it in SI.

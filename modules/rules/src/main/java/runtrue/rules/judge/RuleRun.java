@@ -44,17 +44,35 @@ final class RuleRun {
                 return Optional.empty();
             }
         }
+        Optional<String> hindered = hindrance(rule, subject, false);
+        if (hindered.isPresent()) {
+            return hindered.map(Verdict::notAssessed);
+        }
+        Verdict verdict = rule.require()
+                .map(required -> requirement(rule, required, facts))
+                .orElseGet(() -> measurement(rule, facts));
+        if (verdict.outcome() == Outcome.DOES_NOT_CONFORM) {
+            Optional<String> doubted = hindrance(rule, subject, true);
+            return Optional.of(doubted.map(why -> Verdict.notAssessed(verdict.measured(), why))
+                    .orElse(verdict));
+        }
+        return Optional.of(verdict);
+    }
+
+    /** Why nothing can be said, by the conditions that hold always or by those that only spoil a breach. */
+    private Optional<String> hindrance(Rule rule, Subject subject, boolean offLimit) {
         for (Rule.Unassessable unassessable : rule.unassessable()) {
-            Evaluator.Value holds = evaluator.evaluate(unassessable.when(), facts);
+            if (unassessable.onlyOffLimit() != offLimit) {
+                continue;
+            }
+            Evaluator.Value holds = evaluator.evaluate(unassessable.when(), subject.facts());
             if (holds instanceof Evaluator.Unknown unknown) {
-                return Optional.of(Verdict.notAssessed(join(unknown.reasons())));
+                return Optional.of(join(unknown.reasons()));
             } else if (isTrue(holds)) {
-                return Optional.of(Verdict.notAssessed(words.because(unassessable.because(), subject)));
+                return Optional.of(words.because(unassessable.because(), subject));
             }
         }
-        return Optional.of(rule.require()
-                .map(required -> requirement(rule, required, facts))
-                .orElseGet(() -> measurement(rule, facts)));
+        return Optional.empty();
     }
 
     private Verdict requirement(Rule rule, Expression required, Facts facts) {

@@ -100,10 +100,14 @@ final class RuleReader {
                 mapping.scalar("condition")
                         .flatMap(s -> compiler.compile(s, FactType.TRUTH))
                         .ifPresent(e -> all.add(
-                                new Rule.Unassessable(e, mapping.text("because").orElse(""))));
+                                new Rule.Unassessable(e, mapping.text("because").orElse(""), offLimit(mapping))));
             }
         }
         return all;
+    }
+
+    private static boolean offLimit(Mapping condition) {
+        return condition.text("only off the limit").filter("true"::equals).isPresent();
     }
 
     private Optional<Limit> limit(YamlValue value, Unit unit) {

@@ -215,6 +215,33 @@ class LongRunSheetsTest {
         assertThat(bad.limitSource()).contains("Invented for the demo");
     }
 
+    private static DropFacts unreadSupports() {
+        DropFacts.Unread unread = new DropFacts.Unread(TestRoofs.element("x", "IfcBeam", "B1"), "why");
+        return new DropFacts("demo", 1, List.of(), List.of(unread, unread), false, false);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"end-span", "internal-span", "overhang", "span-under-uplift", "clip-load"})
+    void what_is_off_its_limit_is_not_assessed_while_a_support_may_lie_between(String rule) {
+        tributary = 2;
+        Roof wide = TestRoofs.gentle().supportedAt(0.4, 1.9, 3.7, 5.2).roof();
+        List<Judgement> read = judge(rule, wide, SYSTEM, FULL, DROP);
+        List<Judgement> unread = judge(rule, wide, SYSTEM, FULL, unreadSupports());
+        assertThat(read).extracting(Judgement::outcome).contains(Outcome.DOES_NOT_CONFORM);
+        assertThat(unread).extracting(Judgement::outcome).doesNotContain(Outcome.DOES_NOT_CONFORM);
+        assertNotAssessed(
+                unread.stream().filter(j -> j.outcome() != Outcome.CONFORMS).toList(),
+                "2 possible supports were not read: one may lie between");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"end-span", "internal-span", "overhang", "span-under-uplift", "clip-load"})
+    void what_keeps_its_limit_conforms_though_supports_were_not_read(String rule) {
+        assertThat(judge(rule, TestRoofs.gentle().roof(), SYSTEM, FULL, unreadSupports()))
+                .extracting(Judgement::outcome)
+                .containsOnly(Outcome.CONFORMS);
+    }
+
     @Test
     void end_spans_and_overhangs_are_judged_by_their_own_columns() {
         TestRoofs roof = TestRoofs.gentle().supportedAt(0.4, 1.9, 3.1, 4.2, 5.62);
