@@ -150,16 +150,16 @@ public final class Judge {
                 verdict.limit(),
                 verdict.margin(),
                 rule.require().isPresent() ? "" : rule.comparison().label(),
-                source(verdict, rule),
+                source(verdict),
                 words.message(rule, group),
                 words.cure(rule, group),
                 verdict.reason(),
                 words.facts(rule, subject));
     }
 
-    private String source(Verdict verdict, Rule rule) {
-        boolean ofSystem = rule.limits().stream()
-                .flatMap(limit -> limit.expression().stream())
+    /** Names the system's own source only where the limit that governs rests on the system. */
+    private String source(Verdict verdict) {
+        boolean ofSystem = verdict.governing().flatMap(Rule.Limit::expression).stream()
                 .anyMatch(e -> e.text().contains("system.") || e.text().contains("tables."));
         if (verdict.limitSource().isEmpty() || !ofSystem) {
             return verdict.limitSource();

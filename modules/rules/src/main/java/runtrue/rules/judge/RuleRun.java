@@ -109,17 +109,17 @@ final class RuleRun {
         return decided ? verdict : Verdict.notAssessed(measured, join(List.copyOf(reasons)));
     }
 
-    private record Governing(double si, String source) {}
+    private record Governing(double si, Limit limit, String source) {}
 
     private void limit(Rule rule, Limit limit, Facts facts, List<Governing> known, Set<String> reasons) {
         String source = limit.source().isEmpty() ? rule.source() : limit.source();
         if (limit.fixed().isPresent()) {
-            known.add(new Governing(limit.fixed().get().si(), source));
+            known.add(new Governing(limit.fixed().get().si(), limit, source));
             return;
         }
         Evaluator.Value value = evaluator.evaluate(limit.expression().orElseThrow(), facts);
         if (value instanceof Evaluator.Of of) {
-            known.add(new Governing((Double) of.value(), source));
+            known.add(new Governing((Double) of.value(), limit, source));
         } else if (value instanceof Evaluator.Unknown unknown) {
             reasons.addAll(unknown.reasons());
         }
@@ -135,6 +135,7 @@ final class RuleRun {
                 Optional.of(measured),
                 Optional.of(new Quantity(limit.si(), unit)),
                 Optional.of(new Quantity(good ? Math.max(0, margin) : margin, unit)),
+                Optional.of(limit.limit()),
                 limit.source(),
                 "");
     }

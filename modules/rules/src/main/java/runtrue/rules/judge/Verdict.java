@@ -3,13 +3,19 @@ package runtrue.rules.judge;
 import java.util.Optional;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
+import runtrue.rules.Rule.Limit;
 
-/** What one rule says of one subject, before it is put into words. */
+/**
+ * What one rule says of one subject, before it is put into words.
+ *
+ * @param governing the strictest of the rule's limits, which {@code limit} is the value of; empty where none was compared
+ */
 record Verdict(
         Outcome outcome,
         Optional<Quantity> measured,
         Optional<Quantity> limit,
         Optional<Quantity> margin,
+        Optional<Limit> governing,
         String limitSource,
         String reason) {
     static Verdict notAssessed(String reason) {
@@ -17,11 +23,12 @@ record Verdict(
     }
 
     static Verdict notAssessed(Optional<Quantity> measured, String reason) {
-        return new Verdict(Outcome.NOT_ASSESSED, measured, Optional.empty(), Optional.empty(), "", reason);
+        return new Verdict(
+                Outcome.NOT_ASSESSED, measured, Optional.empty(), Optional.empty(), Optional.empty(), "", reason);
     }
 
     static Verdict ofRequirement(boolean met, String source) {
         Outcome outcome = met ? Outcome.CONFORMS : Outcome.DOES_NOT_CONFORM;
-        return new Verdict(outcome, Optional.empty(), Optional.empty(), Optional.empty(), source, "");
+        return new Verdict(outcome, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), source, "");
     }
 }

@@ -266,6 +266,18 @@ class LongRunSheetsTest {
                 judge("overhang", TestRoofs.gentle().roof(), bare, FULL, DROP), "roof system bare has no table span");
     }
 
+    @ParameterizedTest
+    @CsvSource({"12 m, false", "60 m, true"})
+    void the_source_follows_the_limit_that_governs(String transport, boolean ofSystem) {
+        Map<String, String> settings = new TreeMap<>(with("rolled_on_site", "false"));
+        settings.put("transport_length", transport);
+        String source = only(judge("unlapped-length", TestRoofs.gentle().running(50), settings))
+                .limitSource();
+        assertThat(source).startsWith(ofSystem ? "Thermal movement" : "What can be rolled or brought to this site");
+        assertThat(source.contains(SYSTEM.title())).isEqualTo(ofSystem);
+        assertThat(source.contains("Invented for the demo")).isEqualTo(ofSystem);
+    }
+
     /** Clip travel 40 mm, 12e-6 /K, 75 K: 40 / 0.9 mm per metre = 44.44 m; held in the middle twice that. */
     @ParameterizedTest
     @CsvSource({

@@ -36,7 +36,14 @@ class SpanGroupsTest {
         Quantity margin = new Quantity(1 - length, "mm");
         return new Judged(
                 subject.over(stretch),
-                new Verdict(outcome, Optional.of(measured), Optional.of(measured), Optional.of(margin), "table", ""));
+                new Verdict(
+                        outcome,
+                        Optional.of(measured),
+                        Optional.of(measured),
+                        Optional.of(margin),
+                        Optional.empty(),
+                        "table",
+                        ""));
     }
 
     private static Judged overhang(int line, double u, double v, double length) {
