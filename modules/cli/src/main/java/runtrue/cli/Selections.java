@@ -2,7 +2,6 @@ package runtrue.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import runtrue.ifc.select.PropertyMatch;
 import runtrue.ifc.select.Selection;
@@ -31,18 +30,11 @@ public final class Selections {
     }
 
     private static Selector selector(SelectorSettings.Selector own) {
-        Selector any = new Selector(Set.of(), Set.of(), Optional.empty(), Optional.empty(), Optional.empty());
-        return switch (own.subject()) {
-            case NAME, TYPE_NAME -> any.withName(own.pattern());
-            case CLASS -> Selector.ofClass(own.pattern().pattern());
-            case CLASSIFICATION -> any.withClassification(own.pattern());
-            case PROPERTY ->
-                new Selector(
-                        Set.of(),
-                        Set.of(),
-                        Optional.empty(),
-                        Optional.of(new PropertyMatch(own.property(), own.pattern())),
-                        Optional.empty());
-        };
+        return new Selector(
+                own.className().isEmpty() ? Set.of() : Set.of(own.className()),
+                Set.of(),
+                own.name(),
+                own.value().map(value -> new PropertyMatch(own.property(), value)),
+                own.classification());
     }
 }

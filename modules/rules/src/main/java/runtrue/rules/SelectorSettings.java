@@ -1,6 +1,7 @@
 package runtrue.rules;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -16,20 +17,20 @@ public record SelectorSettings(List<Selector> roofs, List<Selector> supports, Li
         excluded = List.copyOf(excluded);
     }
 
-    /** What a pattern is held against. */
-    public enum Subject {
-        NAME,
-        TYPE_NAME,
-        CLASS,
-        CLASSIFICATION,
-        PROPERTY
-    }
-
     /**
-     * A selector.
+     * A selector: an element must meet every condition that is given. Patterns are regular expressions that must be found
+     * in the text, case ignored.
      *
-     * @param property as {@code Set.Property}; empty unless the subject is a property
-     * @param pattern regular expression that must be found in the text, case ignored
+     * @param name of the element, its object type, its type or its tag
+     * @param className IFC class, subtypes included; empty for any
+     * @param classification code or name of a classification reference
+     * @param property as {@code Set.Property}; empty when no property is asked for
+     * @param value of that property
      */
-    public record Selector(Subject subject, String property, Pattern pattern) {}
+    public record Selector(
+            Optional<Pattern> name,
+            String className,
+            Optional<Pattern> classification,
+            String property,
+            Optional<Pattern> value) {}
 }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,14 +115,21 @@ class SettingsFilesTest {
                     - property: Pset_MemberCommon.Reference
                       value: P\\d+
                   excluded:
-                    - class: IfcWall
+                    - class: IfcSlab
+                      name: canopy
                 """, Map.of());
         assertThat(settings.selectors().supports())
                 .extracting(
-                        s -> s.subject(), s -> s.property(), s -> s.pattern().pattern())
-                .containsExactly(
-                        tuple(SelectorSettings.Subject.NAME, "", "^Pfette"),
-                        tuple(SelectorSettings.Subject.PROPERTY, "Pset_MemberCommon.Reference", "P\\d+"));
-        assertThat(settings.selectors().excluded()).hasSize(1);
+                        s -> s.name().map(Pattern::pattern).orElse(""),
+                        s -> s.property(),
+                        s -> s.value().map(Pattern::pattern).orElse(""))
+                .containsExactly(tuple("^Pfette", "", ""), tuple("", "Pset_MemberCommon.Reference", "P\\d+"));
+        assertThat(settings.selectors().excluded())
+                .as("conditions of one item hold together")
+                .singleElement()
+                .satisfies(s -> {
+                    assertThat(s.className()).isEqualTo("IfcSlab");
+                    assertThat(s.name().map(Pattern::pattern)).hasValue("canopy");
+                });
     }
 }

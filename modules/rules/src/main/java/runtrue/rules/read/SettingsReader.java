@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.regex.PatternSyntaxException;
@@ -139,23 +140,24 @@ public final class SettingsReader {
         List<Selector> selectors = new ArrayList<>();
         for (YamlValue item : mapping.items(key)) {
             if (item instanceof Mapping one) {
-                selector(one, "name", SelectorSettings.Subject.NAME, selectors);
-                selector(one, "type_name", SelectorSettings.Subject.TYPE_NAME, selectors);
-                selector(one, "class", SelectorSettings.Subject.CLASS, selectors);
-                selector(one, "classification", SelectorSettings.Subject.CLASSIFICATION, selectors);
-                selector(one, "value", SelectorSettings.Subject.PROPERTY, selectors);
+                selectors.add(new Selector(
+                        pattern(one, "name"),
+                        one.text("class").orElse(""),
+                        pattern(one, "classification"),
+                        one.text("property").orElse(""),
+                        pattern(one, "value")));
             }
         }
         return selectors;
     }
 
-    private void selector(Mapping one, String key, SelectorSettings.Subject subject, List<Selector> selectors) {
-        one.scalar(key).ifPresent(scalar -> {
+    private Optional<Pattern> pattern(Mapping one, String key) {
+        return one.scalar(key).flatMap(scalar -> {
             try {
-                Pattern pattern = Pattern.compile(scalar.text(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-                selectors.add(new Selector(subject, one.text("property").orElse(""), pattern));
+                return Optional.of(Pattern.compile(scalar.text(), Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE));
             } catch (PatternSyntaxException e) {
                 problems.add(scalar.at(Math.max(0, e.getIndex())), "not a pattern: " + e.getDescription());
+                return Optional.empty();
             }
         });
     }
