@@ -112,7 +112,7 @@ class BadInputTest {
     void one_bad_purlin_leaves_the_roof_and_the_other_purlins_read() throws IOException {
         CommandRun run = check(drop("shed", damaged("#84,#80,", "#84,#99999,")));
 
-        assertThat(run.exitCode()).isEqualTo(ExitCode.NON_CONFORMING);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.INCOMPLETE);
         assertThat(result("shed").planes()).hasSize(1);
         assertThat(result("shed").unread())
                 .singleElement()
