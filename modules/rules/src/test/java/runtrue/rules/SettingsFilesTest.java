@@ -43,7 +43,7 @@ class SettingsFilesTest {
         DropSettings settings = load("uplift:\n  edge: 1.2 kPa\n", Map.of("rolled_on_site", "true"));
         assertThat(settings.origins().get("uplift.edge")).endsWith("runtrue.yaml:2");
         assertThat(settings.origins()).containsEntry("rolled_on_site", "command line");
-        assertThat(settings.origins().get("temperature_range")).startsWith("rules/settings/defaults.yaml:");
+        assertThat(settings.origins().get("fixed_point")).startsWith("rules/settings/defaults.yaml:");
     }
 
     @Test

@@ -34,6 +34,7 @@ class LongRunSheetsTest {
     private static final RuleSet RULES = RuleSets.bundled("long-run-sheets");
     private static final RoofSystem SYSTEM = RoofSystems.bundled("kestrel-500");
     private static final Map<String, String> FULL = Map.of(
+            "temperature_range", "75 K",
             "uplift.corner", "2.4 kPa",
             "uplift.edge", "1.8 kPa",
             "uplift.interior", "1.2 kPa",
@@ -302,6 +303,13 @@ class LongRunSheetsTest {
         assertNotAssessed(
                 judge("unlapped-length", TestRoofs.gentle(), without("rolled_on_site")),
                 "settings.rolled_on_site is not stated; add rolled_on_site to runtrue.yaml");
+    }
+
+    @Test
+    void length_is_not_assessed_when_the_temperature_range_is_not_stated() {
+        assertNotAssessed(
+                judge("unlapped-length", TestRoofs.gentle(), without("temperature_range")),
+                "settings.temperature_range is not stated; add temperature_range to runtrue.yaml");
     }
 
     @Test
