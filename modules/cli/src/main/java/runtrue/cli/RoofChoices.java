@@ -3,15 +3,13 @@ package runtrue.cli;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.RoofSettings;
+import runtrue.roof.RoofTolerance;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RoofSystem;
 import runtrue.shape.Tolerances;
 
 /** What the layout takes from settings and roof system. */
 public final class RoofChoices {
-    /** Supports are sought this far below the skin, metres: deeper than any build-up of this trade. */
-    private static final double REACH = 0.6;
-
     private RoofChoices() {}
 
     /**
@@ -33,6 +31,7 @@ public final class RoofChoices {
                         new IllegalStateException()));
         OptionalDouble depth =
                 settings.buildUpDepth(system).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        return new RoofSettings(coverWidth, settings.setOut(), depth, REACH, origin, trueNorth, tolerances);
+        return new RoofSettings(
+                coverWidth, settings.setOut(), depth, RoofTolerance.SUPPORT_REACH.si(), origin, trueNorth, tolerances);
     }
 }

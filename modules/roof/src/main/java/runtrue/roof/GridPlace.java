@@ -10,10 +10,10 @@ import runtrue.ifc.GridAxis;
 /** Says where a point is by the nearest grid lines. */
 public final class GridPlace {
     /** Nearer than this, people say "on" the line. */
-    private static final double ON_LINE = 0.3;
+    private static final double ON_LINE = RoofTolerance.GRID_NEAR.si();
 
     /** Axes within this of each other's direction are one family of lines. */
-    private static final double SAME_WAY = Math.cos(Math.toRadians(10));
+    private static final double SAME_WAY = Math.cos(RoofTolerance.GRID_FAMILY.si());
 
     private GridPlace() {}
 

@@ -9,7 +9,8 @@ import runtrue.shape.Tolerances;
  *
  * @param coverWidth of one sheet, metres
  * @param buildUpDepth from the sheet's skin down to the supports' contact face, square to the plane, metres; empty when
- *     unknown: then supports are sought within {@code reach}
+ *     unknown. It does not steer the search: sheets rest on whatever lies uppermost, and where that is not at this depth
+ *     there is a gap or a clash to report
  * @param reach greatest distance below the skin at which a member can still be a support, metres
  * @param origin drop origin in world metres that all shapes were moved by
  * @param trueNorth radians clockwise from the model's +Y; empty when not stated

@@ -1,15 +1,33 @@
 package runtrue.result.build;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import runtrue.result.Measure;
 import runtrue.result.ToleranceInfo;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Tolerances;
 
-/** The tolerances of {@link Tolerances} with the reasons that stand beside them there. */
+/** The tolerances of {@link Tolerances} and {@link RoofTolerance} with the reasons that stand beside them there. */
 final class ToleranceReasons {
     private ToleranceReasons() {}
 
     static List<ToleranceInfo> of(Tolerances t) {
+        return Stream.concat(
+                        shapes(t).stream(),
+                        Arrays.stream(RoofTolerance.values()).map(ToleranceReasons::roof))
+                .toList();
+    }
+
+    private static ToleranceInfo roof(RoofTolerance t) {
+        return switch (t.unit()) {
+            case METRE -> length(t.title(), t.value(), t.reason());
+            case DEGREE -> new ToleranceInfo(t.title(), new Measure(Rounded.of(t.value()), "deg"), t.reason());
+            case FACTOR -> new ToleranceInfo(t.title(), new Measure(Rounded.of(t.value()), "1"), t.reason());
+        };
+    }
+
+    private static List<ToleranceInfo> shapes(Tolerances t) {
         return List.of(
                 length("same point", t.point(), "Authoring programs write millimetres with up to three decimals."),
                 length(

@@ -18,7 +18,10 @@ import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.Point;
 import runtrue.result.RoofSystemInfo;
+import runtrue.result.ToleranceInfo;
+import runtrue.roof.RoofTolerance;
 import runtrue.rules.Quantity;
+import runtrue.shape.Tolerances;
 
 class ResultBuilderTest {
     private final CheckResult result = ResultBuilder.build(InventedHall.input());
@@ -34,6 +37,18 @@ class ResultBuilderTest {
                         new Point(430_011, 5_300_002, 123),
                         new Point(430_011, 5_300_006.8, 126.6),
                         new Point(430_001, 5_300_006.8, 126.6));
+    }
+
+    @Test
+    void everyToleranceIsPrintedOnceWithItsReason() {
+        assertThat(result.tolerances()).extracting(ToleranceInfo::name).doesNotHaveDuplicates();
+        assertThat(result.tolerances()).extracting(ToleranceInfo::reason).doesNotContain("");
+        assertThat(result.tolerances())
+                .hasSize(Tolerances.class.getRecordComponents().length + RoofTolerance.values().length)
+                .contains(new ToleranceInfo(
+                        "contact level",
+                        new Measure(20, "mm"),
+                        "A support is packed or pressed down by this; farther off it is not touched."));
     }
 
     @Test

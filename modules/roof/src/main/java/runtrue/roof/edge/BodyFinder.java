@@ -13,16 +13,17 @@ import runtrue.roof.Ids;
 import runtrue.roof.RoofBody;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.plane.Outlines;
 
 /** Planes that make up one roof: they share an edge, or adjoin in plan at about the same level. */
 public final class BodyFinder {
 
     /** Planes that adjoin in plan with a step up to this are one roof to the wind and to the roofer. */
-    private static final double STEP = 0.5;
+    private static final double STEP = RoofTolerance.BODY_STEP.si();
 
     /** So do planes with a gutter between them. */
-    private static final double GAP = 1.5;
+    private static final double GAP = RoofTolerance.GUTTER.si();
 
     private BodyFinder() {}
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Tolerances;
 
 /**
@@ -22,16 +23,16 @@ import runtrue.shape.Tolerances;
  */
 public final class CurvedRoofs {
     /** A fold sharper than this is one that a roofer makes: a sheet does not follow it by itself. */
-    private static final double GREATEST_FOLD = Math.toRadians(15);
+    private static final double GREATEST_FOLD = RoofTolerance.FOLD_OF_CURVE.si();
 
     /** Facets of one surface share their edges; a centimetre is more than any exporter rounds by. */
-    private static final double SHARED = 0.01;
+    private static final double SHARED = RoofTolerance.FACET_JOINT.si();
 
     /** A fold lies across the fall when it is within 37 degrees of square to it: hips lie at 45 to one of their planes. */
-    private static final double ACROSS = 0.8;
+    private static final double ACROSS = Math.cos(RoofTolerance.FOLD_ACROSS.si());
 
     /** A corner facet is at most this many times as large as the facet it hangs on; a plane beside a vault is larger. */
-    private static final double LARGEST_CORNER = 2;
+    private static final double LARGEST_CORNER = RoofTolerance.CORNER_FACET.si();
 
     /** Two planes make a pitch change, three a curve. */
     private static final int LEAST_FACETS = 3;

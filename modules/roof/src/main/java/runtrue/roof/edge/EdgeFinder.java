@@ -15,6 +15,7 @@ import runtrue.roof.Ids;
 import runtrue.roof.Interval;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Tolerances;
 
 /**
@@ -23,7 +24,7 @@ import runtrue.shape.Tolerances;
  */
 public final class EdgeFinder {
     /** Two eaves that face each other across less than this share a gutter: wider ones are walked in, not sheeted over. */
-    private static final double WIDEST_GUTTER = 1.5;
+    private static final double WIDEST_GUTTER = RoofTolerance.GUTTER.si();
 
     private final Tolerances tolerances;
 

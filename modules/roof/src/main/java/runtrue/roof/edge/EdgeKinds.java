@@ -1,14 +1,15 @@
 package runtrue.roof.edge;
 
 import runtrue.roof.EdgeKind;
+import runtrue.roof.RoofTolerance;
 
 /** Names edges by how water runs at them; common practice, no source. */
 final class EdgeKinds {
     /** An edge that rises less than this for each metre is level: one degree. */
-    private static final double LEVEL = Math.sin(Math.toRadians(1));
+    private static final double LEVEL = Math.sin(RoofTolerance.LEVEL_EDGE.si());
 
     /** Water that runs at a side within about 20 degrees runs along it. */
-    private static final double ALONGSIDE = Math.sin(Math.toRadians(20));
+    private static final double ALONGSIDE = Math.sin(RoofTolerance.VERGE_ALONG.si());
 
     private EdgeKinds() {}
 

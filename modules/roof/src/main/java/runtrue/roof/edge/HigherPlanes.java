@@ -8,14 +8,15 @@ import org.locationtech.jts.geom.Point;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofTolerance;
 
 /** Tells edges that end against a higher part of the building by the roof above that part. */
 final class HigherPlanes {
     /** An edge this near (in plan) to a higher roof's outline runs along the wall below it. */
-    private static final double WALL = 0.6;
+    private static final double WALL = RoofTolerance.WALL.si();
 
     /** Less than this is a step in the roof, not a wall. */
-    private static final double LEAST_RISE = 0.15;
+    private static final double LEAST_RISE = RoofTolerance.LEAST_WALL.si();
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 

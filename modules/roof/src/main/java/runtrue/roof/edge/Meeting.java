@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.Interval;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Tolerances;
 
 /**
@@ -17,10 +18,10 @@ import runtrue.shape.Tolerances;
  */
 record Meeting(Side first, Side second, Interval onFirst, Interval onSecond, Vector3D from, Vector3D to) {
     /** Planes nearer to parallel than this have no line of intersection to speak of. */
-    private static final double LEAST_ANGLE = Math.sin(Math.toRadians(0.5));
+    private static final double LEAST_ANGLE = Math.sin(RoofTolerance.PLANES_MEET.si());
 
     /** A side along the line of intersection may be out of line with it this far: sawn or stepped edges. */
-    private static final double ALONG = Math.cos(Math.toRadians(10));
+    private static final double ALONG = Math.cos(RoofTolerance.EDGE_ALONG.si());
 
     static List<Meeting> of(List<Side> first, List<Side> second, Tolerances tolerances) {
         Vector3D n = first.get(0).plane().frame().normal();

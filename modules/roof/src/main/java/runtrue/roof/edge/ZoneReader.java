@@ -14,6 +14,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofBody;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.Zone;
 import runtrue.roof.ZoneKind;
 import runtrue.roof.flat.Overlays;
@@ -26,7 +27,7 @@ import runtrue.roof.plane.Outlines;
  */
 public final class ZoneReader {
     /** Jogs in the outline below this do not shift the wind. */
-    private static final double JOG = 0.05;
+    private static final double JOG = RoofTolerance.ZONE_JOG.si();
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 

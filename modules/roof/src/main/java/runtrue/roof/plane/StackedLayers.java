@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.CoordinateSequenceFilter;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import runtrue.roof.PlaneFrame;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.flat.Overlays;
 import runtrue.shape.Tolerances;
 
@@ -18,13 +19,13 @@ import runtrue.shape.Tolerances;
  */
 final class StackedLayers {
     /** Deeper than any build-up of this trade; two roofs one above the other stand farther apart. */
-    private static final double DEEPEST_BUILD_UP = 0.8;
+    private static final double DEEPEST_BUILD_UP = RoofTolerance.DEEPEST_BUILD_UP.si();
 
     /** A lower layer that is covered this far is a layer; what sticks out of it narrowly is its edge. */
-    private static final double MOSTLY = 0.7;
+    private static final double MOSTLY = RoofTolerance.COVERED.si();
 
     /** Half the width in metres below which what sticks out is an edge; wider, it is roof of its own. */
-    private static final double HALF_RIM = 0.3;
+    private static final double HALF_RIM = RoofTolerance.LAYER_RIM.si() / 2;
 
     /** An opening that takes no more than this share of a part has only rounded it. */
     private static final double ROUNDING = 1e-4;

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.flat.Overlays;
 import runtrue.shape.Tolerances;
 
@@ -17,10 +18,10 @@ final class HiddenFaces {
     private static final GeometryFactory PLAN = new GeometryFactory();
 
     /** Deeper than any build-up: what is farther below is roof of its own, as under the eaves of a dormer. */
-    private static final double DEEPEST_BUILD_UP = 0.8;
+    private static final double DEEPEST_BUILD_UP = RoofTolerance.DEEPEST_BUILD_UP.si();
 
     /** A face covered this far, however high above, is inside the roof: a ceiling, the floor of a loft. */
-    private static final double MOSTLY = 0.7;
+    private static final double MOSTLY = RoofTolerance.COVERED.si();
 
     private HiddenFaces() {}
 

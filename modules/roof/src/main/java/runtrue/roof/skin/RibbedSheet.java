@@ -12,6 +12,7 @@ import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import runtrue.roof.ReadElement;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Sweep;
 
 /**
@@ -20,13 +21,13 @@ import runtrue.shape.Sweep;
  */
 final class RibbedSheet {
     /** A folded sheet fills little of the box around its section; a plank or slab fills most of it. */
-    private static final double GREATEST_FILL = 0.5;
+    private static final double GREATEST_FILL = RoofTolerance.RIB_FILL.si();
 
     /** Ribs are low against the width of a sheet. */
-    private static final double GREATEST_HEIGHT = 0.3;
+    private static final double GREATEST_HEIGHT = RoofTolerance.RIB_HEIGHT.si();
 
     /** At least this share of the width rests on the common underside: pans do, the foot points of a vault do not. */
-    private static final double LEAST_PANS = 0.25;
+    private static final double LEAST_PANS = RoofTolerance.RIB_PANS.si();
 
     private static final double ON_LINE = 1e-3;
 

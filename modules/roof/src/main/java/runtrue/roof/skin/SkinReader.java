@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.ReadElement;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Face;
 import runtrue.shape.Tolerances;
 
@@ -16,10 +17,10 @@ import runtrue.shape.Tolerances;
  */
 public final class SkinReader {
     /** Steeper than this is a wall to a roofer: 87 degrees. */
-    private static final double LEAST_UP = Math.cos(Math.toRadians(87));
+    private static final double LEAST_UP = Math.cos(RoofTolerance.STEEPEST_ROOF.si());
 
     /** A cut edge is as wide as the slab is thick, or wider where it is cut askew: up to half as much again. */
-    private static final double SKEW_CUT = 1.6;
+    private static final double SKEW_CUT = RoofTolerance.SKEW_CUT.si();
 
     private final Tolerances tolerances;
 

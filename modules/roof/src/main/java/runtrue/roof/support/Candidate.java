@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.PlaneFrame;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.SupportEvidence;
 import runtrue.roof.sheet.Cells;
 import runtrue.roof.sheet.Cells.Cell;
@@ -30,15 +31,15 @@ record Candidate(
         double depth,
         double inside) {
     /** A member this much out of parallel carries at one end only. */
-    private static final double PARALLEL = Math.sin(Math.toRadians(3));
+    private static final double PARALLEL = Math.sin(RoofTolerance.SUPPORT_PARALLEL.si());
 
     private static final double HALF_RIGHT_ANGLE = Math.cos(Math.toRadians(45));
 
     /** Sheets rest on what they cross for more than a sleeve's width. */
-    private static final double LEAST_INSIDE = 0.05;
+    private static final double LEAST_INSIDE = RoofTolerance.SUPPORT_INSIDE.si();
 
     /** Members may end a little outside the plane: cleats and end plates. */
-    private static final double PROUD = 0.05;
+    private static final double PROUD = RoofTolerance.SUPPORT_ABOVE.si();
 
     /**
      * The member as a candidate below a plane, if it is one.

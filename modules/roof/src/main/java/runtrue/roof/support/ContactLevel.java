@@ -3,6 +3,7 @@ package runtrue.roof.support;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.SupportEvidence;
 
 /**
@@ -11,10 +12,10 @@ import runtrue.roof.SupportEvidence;
  */
 final class ContactLevel {
     /** A support this far from the others' tops still carries once packed or pressed down; farther off it touches nothing. */
-    static final double TOLERANCE = 0.02;
+    static final double TOLERANCE = RoofTolerance.CONTACT.si();
 
     /** A level with less of the members' length than this is an exception: a plate, a trimmer. */
-    private static final double FAIR_SHARE = 0.3;
+    private static final double FAIR_SHARE = RoofTolerance.CONTACT_SHARE.si();
 
     private ContactLevel() {}
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.ReadElement;
+import runtrue.roof.RoofTolerance;
 import runtrue.shape.Face;
 
 /**
@@ -16,10 +17,10 @@ import runtrue.shape.Face;
  */
 record Member(ReadElement element, Vector3D axis, List<Vector3D> corners, Vector3D low, Vector3D high) {
     /** How many times longer than wide a swept body must be for its sweep to be the axis: stubs and plates are not. */
-    private static final double LEAST_SLENDERNESS = 1.5;
+    private static final double LEAST_SLENDERNESS = RoofTolerance.MEMBER_SLENDER.si();
 
     /** Edges within about a degree of each other run the same way. */
-    private static final double SAME_WAY = Math.cos(Math.toRadians(1));
+    private static final double SAME_WAY = Math.cos(RoofTolerance.MEMBER_EDGES.si());
 
     Member {
         corners = List.copyOf(corners);

@@ -9,6 +9,7 @@ import org.locationtech.jts.geom.Coordinate;
 import runtrue.roof.ReadElement;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.SupportLine;
 import runtrue.roof.sheet.Cells;
 import runtrue.roof.sheet.Cells.Cell;
@@ -16,7 +17,7 @@ import runtrue.roof.sheet.Cells.Cell;
 /** Finds the support lines of planes among all members of a drop. */
 public final class SupportFinder {
     /** Members along the fall this much above those across it are what the sheets would rest on. */
-    private static final double ABOVE = 0.03;
+    private static final double ABOVE = RoofTolerance.RAFTER_ABOVE.si();
 
     private final List<Member> members;
     private final RoofSettings settings;

@@ -5,13 +5,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import runtrue.roof.Interval;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
 
 /** Chains supports of neighbouring bays to lines across the plane. */
 final class SupportLines {
     /** Members lapped or sleeved at a frame stand a flange's width apart; purlins of one line never more. */
-    private static final double SAME_LINE = 0.08;
+    private static final double SAME_LINE = RoofTolerance.SAME_LINE.si();
 
     private SupportLines() {}
 

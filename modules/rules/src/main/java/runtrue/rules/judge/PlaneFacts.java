@@ -2,11 +2,12 @@ package runtrue.rules.judge;
 
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.RoofTolerance;
 import runtrue.rules.cel.Facts;
 
 /** Facts of a plane. */
 final class PlaneFacts {
-    private static final double LEVEL = Math.toRadians(0.2);
+    private static final double LEVEL = RoofTolerance.FLAT_PLANE.si();
 
     private PlaneFacts() {}
 

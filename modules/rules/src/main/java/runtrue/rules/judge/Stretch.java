@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.ToIntFunction;
 import runtrue.roof.Interval;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.SpanKind;
 
 /**
@@ -19,7 +20,7 @@ import runtrue.roof.SpanKind;
  */
 record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Interval plane) {
     /** Neighbours share an edge or a corner; rounded coordinates leave less than this between them. */
-    private static final double GAP = 0.002;
+    private static final double GAP = RoofTolerance.SPAN_GAP.si();
 
     boolean isOverhang() {
         return lower == 0 || upper == 0;

@@ -1,0 +1,113 @@
+package runtrue.roof;
+
+/**
+ * What the recognition of roofs takes for the same, near, level, narrow and so on: common practice, no source, unless a
+ * reason says otherwise. Printed with each result, so that a figure that hangs on one of these can be traced to it.
+ */
+public enum RoofTolerance {
+    STEEPEST_ROOF("steepest roof", Unit.DEGREE, 87, "Steeper faces are walls to a roofer."),
+    SKEW_CUT(
+            "width of a cut edge",
+            Unit.FACTOR,
+            1.6,
+            "Times the slab's thickness: edges cut askew are up to half as wide again as it is thick."),
+    DEEPEST_BUILD_UP(
+            "deepest build-up",
+            Unit.METRE,
+            0.8,
+            "Faces within this below another are layers of one roof; two roofs one above the other stand farther apart."),
+    COVERED("mostly covered", Unit.FACTOR, 0.7, "Share of a face under others from which it counts as an inner layer."),
+    LAYER_RIM("rim of a layer", Unit.METRE, 0.6, "What sticks out of a covered layer by less than this is its edge."),
+    RIB_FILL("fill of a ribbed section", Unit.FACTOR, 0.5, "A folded sheet fills less of the box around its section."),
+    RIB_HEIGHT("height of a ribbed section", Unit.FACTOR, 0.3, "Ribs are low against the width of a sheet."),
+    RIB_PANS("pans of a ribbed section", Unit.FACTOR, 0.25, "Share of the width that rests on the common underside."),
+    FOLD_OF_CURVE("fold within a curve", Unit.DEGREE, 15, "A sheet does not follow a sharper fold by itself."),
+    FACET_JOINT("joint of facets", Unit.METRE, 0.01, "Facets of one curved surface share their edges."),
+    FOLD_ACROSS(
+            "fold across the fall",
+            Unit.DEGREE,
+            37,
+            "From square to the fall; hips lie at 45 degrees to the fall of one of their planes."),
+    CORNER_FACET("corner facet", Unit.FACTOR, 2, "Times the facet it hangs on; a plane beside a vault is larger."),
+    PLANES_MEET("fold between planes", Unit.DEGREE, 0.5, "Planes nearer to parallel have no line of intersection."),
+    EDGE_ALONG("edge along a fold", Unit.DEGREE, 10, "Sawn and stepped edges are out of line with the fold."),
+    LEVEL_EDGE("level edge", Unit.DEGREE, 1, "Ridges and gutters are level within this; hips and valleys rise more."),
+    VERGE_ALONG("verge along the fall", Unit.DEGREE, 20, "Water that meets a side at less than this runs along it."),
+    GUTTER("widest gutter", Unit.METRE, 1.5, "Eaves that face each other across less share a gutter."),
+    BODY_STEP(
+            "step within a roof", Unit.METRE, 0.5, "Adjoining planes with less between them are one roof to the wind."),
+    WALL("wall beside an edge", Unit.METRE, 0.6, "A higher roof this near in plan stands on a wall along the edge."),
+    LEAST_WALL("least wall", Unit.METRE, 0.15, "A lesser rise is a step in the roof."),
+    ZONE_JOG("jog in the outline", Unit.METRE, 0.05, "Smaller ones do not shift the wind zones."),
+    GRID_NEAR("on a grid line", Unit.METRE, 0.3, "Nearer than this people say on the line, not between two."),
+    GRID_FAMILY("grid lines of one family", Unit.DEGREE, 10, "Lines that run the same way are numbered together."),
+    SUPPORT_REACH(
+            "reach for supports",
+            Unit.METRE,
+            0.6,
+            "Members farther below the plane carry something else, not its sheets."),
+    MEMBER_SLENDER(
+            "slenderness of a member", Unit.FACTOR, 1.5, "A body no longer than this times its width is a stub."),
+    MEMBER_EDGES("edges of a member", Unit.DEGREE, 1, "Edges that run the same way within this show its axis."),
+    SUPPORT_PARALLEL("support along the plane", Unit.DEGREE, 3, "A steeper member carries at one end only."),
+    SUPPORT_INSIDE("support under the plane", Unit.METRE, 0.05, "A shorter crossing is a cleat or a bearing."),
+    SUPPORT_ABOVE(
+            "support above the plane", Unit.METRE, 0.05, "A member may stand this far out of the skin it carries."),
+    CONTACT(
+            "contact level",
+            Unit.METRE,
+            0.02,
+            "A support is packed or pressed down by this; farther off it is not touched."),
+    CONTACT_SHARE("share of a contact level", Unit.FACTOR, 0.3, "A level with less of all lengths is an exception."),
+    RAFTER_ABOVE(
+            "rafter above purlins", Unit.METRE, 0.03, "Members along the fall so much higher keep sheets off purlins."),
+    SAME_LINE(
+            "supports in one line",
+            Unit.METRE,
+            0.08,
+            "Purlins lapped or sleeved at a frame are a flange's width apart."),
+    SPAN_GAP("joint within a long span", Unit.METRE, 0.002, "Stretches nearer than this are one place on the roof."),
+    FLAT_PLANE("plane without fall", Unit.DEGREE, 0.2, "Less is within what models are drawn to.");
+
+    private final String title;
+    private final Unit unit;
+    private final double value;
+    private final String reason;
+
+    /** Of what a tolerance is. */
+    public enum Unit {
+        METRE,
+        DEGREE,
+        FACTOR
+    }
+
+    RoofTolerance(String title, Unit unit, double value, String reason) {
+        this.title = title;
+        this.unit = unit;
+        this.value = value;
+        this.reason = reason;
+    }
+
+    /** A few words for people. */
+    public String title() {
+        return title;
+    }
+
+    public Unit unit() {
+        return unit;
+    }
+
+    /** As people read it: metres, degrees, or a bare factor. */
+    public double value() {
+        return value;
+    }
+
+    public String reason() {
+        return reason;
+    }
+
+    /** In metres, radians, or a bare factor. */
+    public double si() {
+        return unit == Unit.DEGREE ? Math.toRadians(value) : value;
+    }
+}
