@@ -76,7 +76,7 @@ final class PlaneParts {
                     plane.plane(),
                     List.copyOf(purlins),
                     Optional.of(middle(span.u(), span.v())),
-                    key(span.kind().label() + "|" + span.lower() + "|" + span.upper(), span.u(), span.v()),
+                    key(span.kind().label(), span.u(), span.v()),
                     facts);
             subjects.add(subject.over(stretch));
         }
@@ -110,7 +110,10 @@ final class PlaneParts {
                 .add(origin);
     }
 
-    /** To half a metre: finer would change the id with every nudge of the model. */
+    /**
+     * By place, to half a metre: finer would change the id with every nudge of the model, and the numbers of support
+     * lines change with every purlin added below.
+     */
     private static String key(String what, Interval u, Interval v) {
         return String.format(
                 Locale.ROOT, "%s|%d|%d", what, Math.round(u.from() + u.to()), Math.round(v.from() + v.to()));
