@@ -157,6 +157,7 @@ final class Stages {
                 roof,
                 judged.zones(),
                 judged.judgements(),
+                List.of(),
                 bill,
                 ResultParts.unread(elements),
                 List.of()));

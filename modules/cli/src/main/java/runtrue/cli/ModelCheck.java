@@ -1,8 +1,11 @@
 package runtrue.cli;
 
+import static java.time.ZoneOffset.UTC;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -27,6 +30,8 @@ import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
+import runtrue.rules.concede.Concession;
+import runtrue.rules.concede.Concessions;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
 import runtrue.shape.Tolerances;
@@ -75,12 +80,12 @@ final class ModelCheck implements DropCheck {
     }
 
     /** Settings and roof system of one drop; read beside the first indexing, since neither needs the other. */
-    private record Choices(DropSettings settings, RoofSystem system) {}
+    private record Choices(DropSettings settings, RoofSystem system, List<Concession> concessions) {}
 
     private Choices choices(Drop drop) {
         try {
             DropSettings settings = named.settings(drop);
-            return new Choices(settings, named.system(settings));
+            return new Choices(settings, named.system(settings), concessions(drop));
         } catch (RuleException e) {
             // What the drop's own file says wrong concerns that drop alone.
             CheckOptions given = named.options();
@@ -89,6 +94,15 @@ final class ModelCheck implements DropCheck {
                     && given.system().isEmpty()
                     && given.overrides().isEmpty();
             throw own ? CheckException.ofDrop(String.valueOf(e.getMessage()), e) : e;
+        }
+    }
+
+    /** What is wrong with them concerns the one drop, whatever the options name. */
+    private static List<Concession> concessions(Drop drop) {
+        try {
+            return drop.concessionsFile().map(Concessions::load).orElse(List.of());
+        } catch (RuleException e) {
+            throw CheckException.ofDrop(String.valueOf(e.getMessage()), e);
         }
     }
 
@@ -107,12 +121,14 @@ final class ModelCheck implements DropCheck {
         progress.stage(Stage.JUDGING, 0);
         List<GridAxis> axes = open.gridAxes();
         List<Zone> zones = new ArrayList<>();
-        List<Judgement> judgements = loaded(judge)
+        List<Judgement> judged = loaded(judge)
                 .judge(chosen.settings(), roof, facts(drop, elements, open, axes), (body, width) -> {
                     List<Zone> made = Roofs.zones(roof, body, width);
                     zones.addAll(made);
                     return made;
                 });
+        Concessions.Applied conceded =
+                Concessions.apply(judged, chosen.concessions(), LocalDate.ofInstant(runStamp, UTC));
         CheckResult result = ResultBuilder.build(new CheckInput(
                 Version.number(),
                 runStamp.toString(),
@@ -123,7 +139,8 @@ final class ModelCheck implements DropCheck {
                 ResultParts.settings(chosen.settings()),
                 roof,
                 zones,
-                judgements,
+                conceded.judgements(),
+                conceded.uses(),
                 bill,
                 ResultParts.unread(elements),
                 axes));
@@ -138,11 +155,20 @@ final class ModelCheck implements DropCheck {
                 result.planes().stream().mapToDouble(p -> p.areaSquareMetres()).sum(),
                 ResultParts.counts(result),
                 result.unread().size() + open.failures().size() + unaccounted,
-                open.failures(),
+                notes(result, open),
                 List.of(
                         new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
                         new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
                         new OutputFile("result.json", out -> ResultJson.write(result, out))));
+    }
+
+    /** Files that could not be read, and concessions whose findings are back. */
+    private static List<String> notes(CheckResult result, OpenDrop open) {
+        List<String> notes = new ArrayList<>(open.failures());
+        result.concessions().stream()
+                .filter(c -> !c.state().equals("holds"))
+                .forEach(c -> notes.add(c.from() + ": concession " + c.state() + ". " + c.remark()));
+        return notes;
     }
 
     private static DropFacts facts(Drop drop, DropElements elements, OpenDrop open, List<GridAxis> axes) {

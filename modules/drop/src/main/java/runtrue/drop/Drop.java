@@ -12,8 +12,10 @@ import java.util.Optional;
  * @param files at least one, no file twice, in the order of their names
  * @param settingsFile {@value Drops#SETTINGS} beside the files; empty when there is none or the files come from
  *     several folders
+ * @param concessionsFile {@value Drops#CONCESSIONS}, likewise
  */
-public record Drop(String name, Path folder, List<ModelFile> files, Optional<Path> settingsFile) {
+public record Drop(
+        String name, Path folder, List<ModelFile> files, Optional<Path> settingsFile, Optional<Path> concessionsFile) {
     public Drop {
         files = List.copyOf(files);
         if (files.isEmpty()) {

@@ -31,6 +31,9 @@ public final class Drops {
     /** Name of the settings file of a drop. */
     public static final String SETTINGS = "runtrue.yaml";
 
+    /** Name of the file in which non-conformances of a drop are accepted. */
+    public static final String CONCESSIONS = "concessions.yaml";
+
     private static final Comparator<Path> BY_NAME = Comparator.comparing(Drops::fileName)
             .thenComparing(path -> path.toAbsolutePath().normalize().toString());
 
@@ -108,8 +111,13 @@ public final class Drops {
         String name = models.size() == 1
                 ? models.get(0).name().replaceFirst("\\.[^.]*$", "")
                 : parents.size() == 1 ? DropNames.of(folder) : DropNames.of(folder) + "-and-others";
-        Optional<Path> settings = parents.size() == 1 ? settingsIn(folder) : Optional.empty();
-        return Optional.of(new Drop(names.unique(name), folder, models, settings));
+        boolean together = parents.size() == 1;
+        return Optional.of(new Drop(
+                names.unique(name),
+                folder,
+                models,
+                together ? fileIn(folder, SETTINGS) : Optional.empty(),
+                together ? fileIn(folder, CONCESSIONS) : Optional.empty()));
     }
 
     /** {@code below} names the folder by the folders between it and the one given, which is itself empty. */
@@ -132,7 +140,7 @@ public final class Drops {
         }
         if (!models.isEmpty()) {
             String name = names.unique(below.isEmpty() ? DropNames.of(folder) : below);
-            drops.add(new Drop(name, folder, models, settingsIn(folder)));
+            drops.add(new Drop(name, folder, models, fileIn(folder, SETTINGS), fileIn(folder, CONCESSIONS)));
         }
         for (Path entry : entries) {
             if (Files.isDirectory(entry)) {
@@ -177,8 +185,8 @@ public final class Drops {
         notes.accept(path + ": passed over, it cannot be read (" + Reason.of(e) + ").");
     }
 
-    private static Optional<Path> settingsIn(Path folder) {
-        return Optional.of(folder.resolve(SETTINGS)).filter(Files::isRegularFile);
+    private static Optional<Path> fileIn(Path folder, String name) {
+        return Optional.of(folder.resolve(name)).filter(Files::isRegularFile);
     }
 
     private static Path folderOf(Path file) {

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 import runtrue.result.BillResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
+import runtrue.result.ConcessionResult;
 import runtrue.result.Conforming;
 import runtrue.result.Counts;
 import runtrue.result.Direction;
@@ -74,6 +75,25 @@ final class MillLane {
                         Optional.of(new Measure(2, "deg")),
                         Optional.of(new Measure(8, "deg")),
                         "at least")),
+                List.of(
+                        new ConcessionResult(
+                                "F-7b1290",
+                                "holds",
+                                "R. Aldous, design lead",
+                                "Agreed with the engineer, RFI 27",
+                                "2027-03-31",
+                                "2.2 m",
+                                "Holds until 2027-03-31.",
+                                "concessions.yaml:2"),
+                        new ConcessionResult(
+                                "F-0999",
+                                "unknown",
+                                "R. Aldous, design lead",
+                                "RFI 12",
+                                "",
+                                "",
+                                "No finding of this drop has the id F-0999.",
+                                "concessions.yaml:7")),
                 bill(),
                 unread(),
                 List.of(new UnreadElement(

@@ -14,6 +14,7 @@ import java.util.List;
  * @param tolerances with the reason for each
  * @param findings all that does not conform, was not assessed or was conceded, in full
  * @param conforming what conforms, in short
+ * @param concessions what became of each
  * @param unread elements that were chosen but whose shape was not read
  * @param unplaced elements that were read but gave no plane of their own, for example because they lie under another layer
  * @param cautions what a reader must know before relying on the result
@@ -34,6 +35,7 @@ public record CheckResult(
         List<BodyResult> bodies,
         List<Finding> findings,
         List<Conforming> conforming,
+        List<ConcessionResult> concessions,
         BillResult bill,
         List<UnreadElement> unread,
         List<UnreadElement> unplaced,
@@ -50,6 +52,7 @@ public record CheckResult(
         bodies = List.copyOf(bodies);
         findings = List.copyOf(findings);
         conforming = List.copyOf(conforming);
+        concessions = List.copyOf(concessions);
         unread = List.copyOf(unread);
         unplaced = List.copyOf(unplaced);
         cautions = List.copyOf(cautions);

@@ -1,5 +1,6 @@
 package runtrue.result;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,8 @@ import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.Severity;
+import runtrue.rules.concede.Concession;
+import runtrue.rules.concede.ConcessionUse;
 import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
 
@@ -89,6 +92,16 @@ public final class InventedHall {
                 roof(plane),
                 List.of(new Zone("B-1", plane.id(), ZoneKind.CORNER, 1.0, 4, rectangle(0, 0, 2, 2), 0.75)),
                 judgements(slab, plane),
+                List.of(new ConcessionUse(
+                        new Concession(
+                                "F-9",
+                                "R. Aldous",
+                                "RFI 27",
+                                Optional.of(LocalDate.of(2027, 3, 31)),
+                                Optional.of(new Quantity(2.45, "mm")),
+                                "concessions.yaml:2"),
+                        ConcessionUse.State.UNKNOWN,
+                        "No finding of this drop has that id.")),
                 new Bill(
                         List.of(new BillLine("sheet", "Sheets", plane.id(), 20, "pcs", 6, "counted", List.of("P-1"))),
                         List.of(new BillLine("sheet", "Sheets", "", 20, "pcs", 6, "counted", List.of("P-1"))),

@@ -1,5 +1,6 @@
 package runtrue.report.findings;
 
+import java.util.ArrayList;
 import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
@@ -11,12 +12,14 @@ public final class Findings {
     private Findings() {}
 
     public static List<Page> pages(CheckResult result) {
-        return List.of(
+        List<Page> pages = new ArrayList<>(List.of(
                 Cover.page(result, "Roof non-conformances"),
                 NonConformancesSheet.page(result),
-                NotAssessedSheet.page(result),
-                ConformingSheet.page(result),
-                RulesSheet.page(result),
-                NotRead.notRead(result));
+                NotAssessedSheet.page(result)));
+        if (!result.concessions().isEmpty()) {
+            pages.add(ConcessionsSheet.page(result));
+        }
+        pages.addAll(List.of(ConformingSheet.page(result), RulesSheet.page(result), NotRead.notRead(result)));
+        return pages;
     }
 }

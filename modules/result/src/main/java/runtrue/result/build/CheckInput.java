@@ -11,12 +11,14 @@ import runtrue.roof.Roof;
 import runtrue.roof.Zone;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
+import runtrue.rules.concede.ConcessionUse;
 
 /**
  * What one check hands on to its result.
  *
  * @param runStamp time of the run as ISO 8601 with zone, taken by the caller
  * @param zones of all roof bodies
+ * @param concessions as applied to the judgements
  * @param axes grid axes of all files, world metres
  */
 public record CheckInput(
@@ -30,6 +32,7 @@ public record CheckInput(
         Roof roof,
         List<Zone> zones,
         List<Judgement> judgements,
+        List<ConcessionUse> concessions,
         Bill bill,
         List<UnreadElement> unread,
         List<GridAxis> axes) {
@@ -38,6 +41,7 @@ public record CheckInput(
         settings = List.copyOf(settings);
         zones = List.copyOf(zones);
         judgements = List.copyOf(judgements);
+        concessions = List.copyOf(concessions);
         unread = List.copyOf(unread);
         axes = List.copyOf(axes);
     }

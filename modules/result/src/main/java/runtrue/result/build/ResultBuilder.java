@@ -1,5 +1,6 @@
 package runtrue.result.build;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +13,7 @@ import runtrue.ifc.Element;
 import runtrue.result.BillResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
+import runtrue.result.ConcessionResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Measure;
@@ -26,6 +28,9 @@ import runtrue.roof.RoofPlane;
 import runtrue.roof.Zone;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
+import runtrue.rules.concede.Concession;
+import runtrue.rules.concede.ConcessionUse;
+import runtrue.rules.units.Quantities;
 
 /**
  * Makes the result of one check: rounds, turns radians to degrees and SI to the units that people read, and moves every
@@ -81,6 +86,7 @@ public final class ResultBuilder {
                         .filter(j -> FindingMapping.outcome(j) == Outcome.CONFORMS)
                         .map(findings::conforming)
                         .toList(),
+                input.concessions().stream().map(ResultBuilder::concession).toList(),
                 bill(input.bill()),
                 input.unread(),
                 roof.unplaced().stream().map(ResultBuilder::unplaced).toList(),
@@ -159,6 +165,19 @@ public final class ResultBuilder {
                         .sorted(Map.Entry.comparingByKey())
                         .map(e -> new RoofSystemInfo.Text(e.getKey(), e.getValue()))
                         .toList());
+    }
+
+    private static ConcessionResult concession(ConcessionUse use) {
+        Concession concession = use.concession();
+        return new ConcessionResult(
+                concession.finding(),
+                use.state().label(),
+                concession.by(),
+                concession.why(),
+                concession.until().map(LocalDate::toString).orElse(""),
+                concession.upTo().map(Quantities::text).orElse(""),
+                use.remark(),
+                concession.from());
     }
 
     private static BillResult bill(Bill bill) {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runtrue.result.CheckResult;
+import runtrue.result.ConcessionResult;
 import runtrue.result.Conforming;
 import runtrue.result.Counts;
 import runtrue.result.Direction;
@@ -49,6 +50,20 @@ class ResultBuilderTest {
                         "contact level",
                         new Measure(20, "mm"),
                         "A support is packed or pressed down by this; farther off it is not touched."));
+    }
+
+    @Test
+    void concessionsAreToldInWords() {
+        assertThat(result.concessions())
+                .containsExactly(new ConcessionResult(
+                        "F-9",
+                        "unknown",
+                        "R. Aldous",
+                        "RFI 27",
+                        "2027-03-31",
+                        "2450 mm",
+                        "No finding of this drop has that id.",
+                        "concessions.yaml:2"));
     }
 
     @Test

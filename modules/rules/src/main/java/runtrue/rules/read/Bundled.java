@@ -39,7 +39,8 @@ public final class Bundled {
         }
     }
 
-    static String schema(String name) {
+    /** The text of a JSON Schema that comes with the program. */
+    public static String schema(String name) {
         return text("schemas/" + name + ".schema.json")
                 .orElseThrow(() -> new IllegalStateException("schema " + name + " is missing from the program"));
     }
