@@ -95,6 +95,31 @@ public final class Bodies {
     }
 
     /**
+     * A use of a mapped shape with axes of its own: left-handed ones mirror it, and each may stretch it.
+     *
+     * @param origin where the map's origin goes, metres
+     * @param x where its x axis points, as long as it is stretched; likewise y and z
+     */
+    public Body mapped(StepRef map, Vec origin, Vec x, Vec y, Vec z) {
+        StepRef operator = step.entity(
+                "IFCCARTESIANTRANSFORMATIONOPERATOR3DNONUNIFORM",
+                file.direction(x.unit()),
+                file.direction(y.unit()),
+                file.point(origin),
+                x.length(),
+                file.direction(z.unit()),
+                y.length(),
+                z.length());
+        return new Body("MappedRepresentation", step.entity("IFCMAPPEDITEM", map, operator));
+    }
+
+    /** What is left of one solid without another. */
+    public Body without(Body body, Body cut) {
+        StepRef result = step.entity("IFCBOOLEANRESULT", Step.enumeration("DIFFERENCE"), body.item(), cut.item());
+        return new Body("CSG", result);
+    }
+
+    /**
      * Faces of a prism with plumb sides below a sloping top.
      *
      * @param top corners of the upper face, counter-clockwise from above
