@@ -38,9 +38,22 @@ public final class Outlines {
         for (List<Polygon> near : nearGroups(parts, joint)) {
             // A slit within one part (two slabs that touch at a corner only) needs closing as much as a gap does.
             boolean whole = near.size() == 1 && polygons.size() == 1;
-            joined.addAll(whole ? near : polygons(closed(near, joint / 2 + 1e-6)));
+            if (whole) {
+                joined.addAll(near);
+            } else {
+                polygons(closed(near, joint / 2 + 1e-6)).forEach(p -> joined.addAll(apartAtNecks(p, joint / 2)));
+            }
         }
         return joined.stream().map(Outlines::straightened).toList();
+    }
+
+    /**
+     * Parts that hang together by a neck of no more than twice {@code by} are planes of their own: two slopes that meet in
+     * one point of a ridge, which closing the joints around it has thickened.
+     */
+    private static List<Polygon> apartAtNecks(Polygon polygon, double by) {
+        List<Polygon> parts = opened(polygon, by);
+        return parts.size() > 1 ? parts : List.of(polygon);
     }
 
     /** Union of plan views, gaps up to a width (metres) bridged. */
