@@ -21,7 +21,7 @@ public final class Bills {
         List<BillLine> lines = new ArrayList<>();
         List<String> missing = new ArrayList<>();
         for (PlaneLayout layout : roof.planes()) {
-            PlaneBill bill = new PlaneBill(layout, roof.settings(), system, settings, missing);
+            PlaneBill bill = new PlaneBill(layout, roof, system, settings, missing);
             lines.addAll(bill.lines());
         }
         lines.addAll(EdgeBill.lines(roof));

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import runtrue.roof.PlaneLayout;
+import runtrue.roof.Roof;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
 import runtrue.roof.Sheet;
@@ -21,6 +22,7 @@ final class PlaneBill {
     private final RoofSettings laidOut;
     private final RoofSystem system;
     private final DropSettings settings;
+    private final OrderLengths lengths;
     private final List<String> missing;
     private final List<BillLine> lines = new ArrayList<>();
 
@@ -29,11 +31,11 @@ final class PlaneBill {
      *
      * @param missing takes what cannot be worked out, with the reason
      */
-    PlaneBill(
-            PlaneLayout layout, RoofSettings laidOut, RoofSystem system, DropSettings settings, List<String> missing) {
+    PlaneBill(PlaneLayout layout, Roof roof, RoofSystem system, DropSettings settings, List<String> missing) {
         this.layout = layout;
         this.plane = layout.plane();
-        this.laidOut = laidOut;
+        this.laidOut = roof.settings();
+        this.lengths = new OrderLengths(layout, roof.edges(), system);
         this.system = system;
         this.settings = settings;
         this.missing = missing;
@@ -51,8 +53,8 @@ final class PlaneBill {
     }
 
     private void areas() {
-        add("net area", "roof area, penetrations off", plane.area(), "m2", "true area of the outline less its holes");
-        add("gross area", "roof area with penetrations", plane.grossArea(), "m2", "true area of the outline");
+        add("net area", "roof area, openings taken off", plane.area(), "m2", "true area of the outline less its holes");
+        add("gross area", "roof area, openings not taken off", plane.grossArea(), "m2", "true area of the outline");
         add("insulation", "insulation area", plane.area(), "m2", "net roof area; overlaps and waste not added");
     }
 
@@ -64,7 +66,7 @@ final class PlaneBill {
         double length = 0;
         for (Sheet sheet : layout.sheets()) {
             long width = sheet.trimmed() ? millimetres(sheet.u().length()) : 0;
-            Kind kind = new Kind(sheet.trimmed(), width, millimetres(sheet.length()));
+            Kind kind = new Kind(sheet.trimmed(), width, millimetres(lengths.of(sheet)));
             String key =
                     String.format(Locale.ROOT, "%b %09d %06d", kind.trimmed(), 999_999_999 - kind.lengthMm(), width);
             kinds.put(key, kind);
@@ -78,11 +80,17 @@ final class PlaneBill {
                 counts.getOrDefault(key, 0),
                 "pcs",
                 kind.lengthMm() / 1000.0,
-                "longest line along the fall in each strip, to the millimetre, no allowance",
+                lengths.method(),
                 List.of(plane.id()))));
         double cover = laidOut.coverWidth();
         add("sheet length", "sheets, total length", length, "m", "sum of the sheets' lengths");
         add("cover area", "sheets, cover area", length * cover, "m2", "cover width x length, trimmed sheets in full");
+        add(
+                "waste",
+                "sheets, cover area that covers no roof",
+                length * cover - plane.area(),
+                "m2",
+                "cover area less net area: trimmed strips, ends cut askew, openings, what reaches past the plane");
         mass(length);
     }
 

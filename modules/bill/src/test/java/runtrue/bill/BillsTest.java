@@ -106,6 +106,39 @@ class BillsTest {
         assertThat(total(bill(), "sheet length")).isCloseTo(252, within(1e-9));
         assertThat(total(bill(), "cover area")).isCloseTo(126, within(1e-9));
         assertThat(total(bill(), "net area")).isCloseTo(122.4, within(1e-9));
+        assertThat(total(bill(), "waste")).isCloseTo(126 - 122.4, within(1e-9));
+    }
+
+    /** 6 m, 55 mm into the gutter and 30 mm short of the ridge: 6025 mm, in steps of 10 mm 6030. */
+    @Test
+    void sheets_are_ordered_with_what_their_ends_need() {
+        PlaneLayout plane = plane("A", 10.2, 6, 5);
+        Roof roof = new Roof(
+                List.of(plane),
+                List.of(edge("E-1", EdgeKind.EAVE, 0), edge("E-2", EdgeKind.HEAD, 6)),
+                List.of(),
+                List.of(),
+                roof(plane).settings());
+
+        assertThat(sheetLengths(roof, Map.of())).containsOnly(6.0);
+        assertThat(sheetLengths(roof, Map.of("gutter_overhang", 0.055))).containsOnly(6.055);
+        assertThat(sheetLengths(roof, Map.of("gutter_overhang", 0.055, "ridge_set_back", 0.03, "cutting_step", 0.01)))
+                .containsOnly(6.03);
+    }
+
+    private static RoofEdge edge(String id, EdgeKind kind, double v) {
+        return new RoofEdge(
+                id, kind, List.of("A"), Vector3D.of(0, v, 0), Vector3D.of(10.2, v, 0), 10.2, OptionalDouble.empty());
+    }
+
+    private static List<Double> sheetLengths(Roof roof, Map<String, Double> metres) {
+        Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
+        metres.forEach((name, value) -> values.put(name, new Quantity(value, "mm")));
+        RoofSystem system = new RoofSystem("ends", "", "", "", values, Map.of(), Map.of());
+        return Bills.of(roof, system, SETTINGS).lines().stream()
+                .filter(l -> l.item().equals("sheet") || l.item().equals("trimmed sheet"))
+                .map(BillLine::length)
+                .toList();
     }
 
     /** Ribs at 0, 0.5 ... 10.0 and 10.2: 22 of them, on 5 lines, on 2 planes; 2 screws each. */

@@ -236,6 +236,10 @@ final class MillLane {
                 List.of(new PlaneResult.Penetration("H-1", 0.6, 1.2, 0.72, List.of())),
                 List.of(element),
                 sheets,
+                List.of(
+                        new PlaneResult.SetOut("left", 25, 0.5, 0.2, 25, 200, 6.2, true),
+                        new PlaneResult.SetOut("right", 25, 0.2, 0.5, 25, 200, 6.2, false),
+                        new PlaneResult.SetOut("centred", 25, 0.35, 0.35, 25, 200, 6.2, false)),
                 supported ? supports(id) : List.of(),
                 supported ? spans(id) : List.of(),
                 supported ? List.of() : List.of("No support was found within 0.45 m below the skin."));
@@ -248,7 +252,15 @@ final class MillLane {
             double from = (n - 1) * 0.5;
             double own = n == 7 ? length - 1.2 : length;
             sheets.add(new PlaneResult.Sheet(
-                    n, new Range(from, from + width), new Range(0, own), own, width * own, width < 0.5, false, n == 7));
+                    n,
+                    new Range(from, from + width),
+                    new Range(0, own),
+                    own,
+                    own,
+                    width * own,
+                    width < 0.5,
+                    false,
+                    n == 7));
         });
         return sheets;
     }

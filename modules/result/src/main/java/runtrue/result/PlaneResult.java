@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param thicknessMetres of the elements; absent for surfaces
  * @param gridPlace nearest grid lines to its centre; empty when there is no grid
  * @param outline outer ring in world coordinates, counter-clockwise seen from above the roof, first point not repeated
+ * @param setOuts ways to set the sheets out, the one used among them
  * @param supports from the eave up; empty when none was found, {@code remarks} says why
  * @param remarks how sure the plane and its layout are
  */
@@ -42,6 +43,7 @@ public record PlaneResult(
         List<Penetration> penetrations,
         List<ElementRef> elements,
         List<Sheet> sheets,
+        List<SetOut> setOuts,
         List<SupportLine> supports,
         List<Span> spans,
         List<String> remarks) {
@@ -50,6 +52,7 @@ public record PlaneResult(
         penetrations = List.copyOf(penetrations);
         elements = List.copyOf(elements);
         sheets = List.copyOf(sheets);
+        setOuts = List.copyOf(setOuts);
         supports = List.copyOf(supports);
         spans = List.copyOf(spans);
         remarks = List.copyOf(remarks);
@@ -77,7 +80,9 @@ public record PlaneResult(
      * One sheet.
      *
      * @param number strip, from the set-out verge, starting with 1; sheets of one strip share it
-     * @param lengthMetres of its longest line along the fall: what is ordered before allowances
+     * @param v from its lowest corner to its highest: the square-cut strip that it is cut from
+     * @param lengthMetres of its longest line along the fall
+     * @param orderMetres that it is ordered in, with what reaches into the gutter and less what stops short of the ridge
      * @param areaSquareMetres net area covered
      */
     public record Sheet(
@@ -85,10 +90,32 @@ public record PlaneResult(
             Range u,
             Range v,
             double lengthMetres,
+            double orderMetres,
             double areaSquareMetres,
             boolean trimmed,
             boolean tapered,
             boolean cut) {}
+
+    /**
+     * What comes of one way to set the sheets out.
+     *
+     * @param setOut {@code left}, {@code right} (full sheets start at that verge, looking up the fall) or {@code centred}
+     * @param firstStripMetres width of the strip at the left edge, looking up the fall
+     * @param lastStripMetres width of the strip at the right edge
+     * @param sheets pieces of metal
+     * @param lengthMetres of all square-cut strips that they are cut from, no allowance
+     * @param wasteSquareMetres their cover area that covers no roof
+     * @param chosen whether the sheets are laid out so
+     */
+    public record SetOut(
+            String setOut,
+            int strips,
+            double firstStripMetres,
+            double lastStripMetres,
+            int sheets,
+            double lengthMetres,
+            double wasteSquareMetres,
+            boolean chosen) {}
 
     /**
      * Supports in one line across bays.

@@ -17,6 +17,7 @@ public final class Quantities {
                 PlanesSheet.page(result),
                 SheetGroupsSheet.page(result),
                 SheetListSheet.page(result),
+                SettingOutSheet.page(result),
                 SupportsSheet.page(result),
                 SpansSheet.page(result),
                 EdgesSheet.page(result),

@@ -14,7 +14,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Sheet;
 
-/** Sheets of one plane and length together, as they are ordered: length and width to the millimetre, trimmed ones apart. */
+/** Sheets of one plane and order length together: to the millimetre, trimmed ones apart. */
 final class SheetGroupsSheet {
     private SheetGroupsSheet() {}
 
@@ -29,7 +29,8 @@ final class SheetGroupsSheet {
                 Column.wrapped("Plane", 30, Group::plane),
                 Column.text("Kind", 12, g -> g.key().trimmed() ? "trimmed" : "full width"),
                 Column.metres("Width", g -> g.sheets().get(0).u().lengthMetres()),
-                Column.metres("Length", g -> g.key().millimetres() / 1000.0),
+                Column.<Group>metres("Order length", g -> g.key().millimetres() / 1000.0)
+                        .wide(15),
                 Column.count("Count", g -> g.sheets().size()),
                 Column.<Group>metres("Total length", Group::totalLength).wide(14),
                 Column.squareMetres("Net area", g -> sum(g.sheets(), Sheet::areaSquareMetres)),
@@ -45,7 +46,7 @@ final class SheetGroupsSheet {
                 .thenComparingLong(Key::width));
         byLength.putAll(plane.sheets().stream()
                 .collect(Collectors.groupingBy(
-                        s -> new Key(s.trimmed(), millimetres(s.lengthMetres()), millimetres(s.u().lengthMetres())))));
+                        s -> new Key(s.trimmed(), millimetres(s.orderMetres()), millimetres(s.u().lengthMetres())))));
         return byLength.entrySet().stream()
                 .map(e -> new Group(plane.name(), e.getKey(), e.getValue()))
                 .toList();

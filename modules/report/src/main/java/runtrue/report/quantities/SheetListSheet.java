@@ -24,6 +24,8 @@ final class SheetListSheet {
                 Column.wrapped("Plane", 30, Placed::plane),
                 Column.count("Strip", p -> p.sheet().number()),
                 Column.metres("Length", p -> p.sheet().lengthMetres()),
+                Column.<Placed>metres("Order length", p -> p.sheet().orderMetres())
+                        .wide(15),
                 Column.metres("Width", p -> p.sheet().u().lengthMetres()),
                 Column.squareMetres("Net area", p -> p.sheet().areaSquareMetres()),
                 Column.<Placed>metres(

@@ -1,10 +1,12 @@
 package runtrue.result.build;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.bill.OrderLengths;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.result.ElementRef;
@@ -15,15 +17,19 @@ import runtrue.roof.Interval;
 import runtrue.roof.Penetration;
 import runtrue.roof.PlaneFrame;
 import runtrue.roof.PlaneLayout;
+import runtrue.roof.Roof;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.SetOutChoice;
 import runtrue.roof.Sheet;
 import runtrue.roof.Span;
 import runtrue.roof.SupportEvidence;
 import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
+import runtrue.roof.sheet.SetOutChoices;
+import runtrue.rules.RoofSystem;
 
 /** One plane with its layout, from the local frame to the world. */
-record PlaneMapping(World world, List<GridAxis> axes) {
+record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem system) {
     PlaneResult map(PlaneLayout layout) {
         RoofPlane plane = layout.plane();
         PlaneFrame frame = plane.frame();
@@ -50,7 +56,14 @@ record PlaneMapping(World world, List<GridAxis> axes) {
                 plane.elements().stream()
                         .map(e -> element(e.element(), e.evidence()))
                         .toList(),
-                layout.sheets().stream().map(PlaneMapping::sheet).toList(),
+                sheets(layout),
+                SetOutChoices.of(
+                                plane.outline(),
+                                roof.settings().coverWidth(),
+                                roof.settings().setOut())
+                        .stream()
+                        .map(PlaneMapping::setOut)
+                        .toList(),
                 layout.supports().stream().map(s -> line(frame, s)).toList(),
                 layout.spans().stream().map(PlaneMapping::span).toList(),
                 Stream.concat(plane.remarks().stream(), layout.remarks().stream())
@@ -94,12 +107,30 @@ record PlaneMapping(World world, List<GridAxis> axes) {
                 world.ring(frame, hole.outline().getExteriorRing(), true));
     }
 
-    private static PlaneResult.Sheet sheet(Sheet sheet) {
+    private List<PlaneResult.Sheet> sheets(PlaneLayout layout) {
+        OrderLengths lengths = new OrderLengths(layout, roof.edges(), system);
+        return layout.sheets().stream().map(s -> sheet(s, lengths.of(s))).toList();
+    }
+
+    private static PlaneResult.SetOut setOut(SetOutChoice choice) {
+        return new PlaneResult.SetOut(
+                choice.setOut().name().toLowerCase(Locale.ROOT),
+                choice.strips(),
+                Rounded.of(choice.firstStrip()),
+                Rounded.of(choice.lastStrip()),
+                choice.sheets(),
+                Rounded.of(choice.length()),
+                Rounded.of(choice.waste()),
+                choice.chosen());
+    }
+
+    private static PlaneResult.Sheet sheet(Sheet sheet, double order) {
         return new PlaneResult.Sheet(
                 sheet.number(),
                 range(sheet.u()),
                 range(sheet.v()),
                 Rounded.of(sheet.length()),
+                Rounded.of(order),
                 Rounded.of(sheet.area()),
                 sheet.trimmed(),
                 sheet.tapered(),

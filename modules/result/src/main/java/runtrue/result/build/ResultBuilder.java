@@ -61,7 +61,7 @@ public final class ResultBuilder {
 
     private CheckResult result() {
         Roof roof = input.roof();
-        PlaneMapping mapping = new PlaneMapping(world, input.axes());
+        PlaneMapping mapping = new PlaneMapping(world, input.axes(), roof, input.system());
         FindingMapping findings = new FindingMapping(List.copyOf(planes.values()), input.axes());
         List<Judgement> judgements = sorted(input.judgements());
         return new CheckResult(

@@ -132,6 +132,9 @@ public final class FactCatalogue {
         number("system.clip_travel", LENGTH, "movement that a clip lets the sheet make");
         number("system.clip_resistance", FORCE, "design resistance of one clip to uplift");
         number("system.screws_per_clip", NONE, "screws that hold one clip");
+        number("system.gutter_overhang", LENGTH, "how far sheets reach past the modelled eave into the gutter");
+        number("system.ridge_set_back", LENGTH, "how far sheets stop short of the modelled ridge, head or wall");
+        number("system.cutting_step", LENGTH, "step that the lengths of sheets are rounded up to");
         number("system.build_up_depth", LENGTH, "sheet's skin down to the supports' contact face");
         text("system.material", "of the sheet");
         text("system.finish", "of the sheet");

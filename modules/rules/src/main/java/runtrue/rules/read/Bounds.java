@@ -13,6 +13,8 @@ final class Bounds {
             "system.minimum_pitch",
             "system.clip_travel",
             "system.screws_per_clip",
+            "system.gutter_overhang",
+            "system.ridge_set_back",
             "system.build_up_depth",
             "settings.build_up_depth");
 

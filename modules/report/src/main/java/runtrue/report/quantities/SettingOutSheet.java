@@ -1,0 +1,60 @@
+package runtrue.report.quantities;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Page;
+import runtrue.report.sheet.Table;
+import runtrue.result.CheckResult;
+import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.SetOut;
+
+/** Ways to set out the sheets of each plane: another verge may leave less waste, or no sliver of a strip. */
+final class SettingOutSheet {
+    private static final Map<String, String> WORDS = Map.of(
+            "left", "full sheets from the left verge",
+            "right", "full sheets from the right verge",
+            "centred", "both outer strips alike");
+
+    private SettingOutSheet() {}
+
+    static Page page(CheckResult result) {
+        List<Choice> choices = result.planes().stream()
+                .flatMap(p -> p.setOuts().stream().map(s -> new Choice(p, s)))
+                .toList();
+        return new Table<>("Setting out", 2, columns(), choices, "No sheet was laid out.").page();
+    }
+
+    private static List<Column<Choice>> columns() {
+        return List.of(
+                Column.wrapped("Plane", 30, c -> c.plane().name()),
+                Column.wrapped("Looking up the fall", 30, c -> WORDS.getOrDefault(c.is().setOut(), c.is().setOut())),
+                Column.text("Remark", 24, Choice::remark),
+                Column.<Choice>metres("Strip at the left", c -> c.is().firstStripMetres())
+                        .wide(15),
+                Column.<Choice>metres("Strip at the right", c -> c.is().lastStripMetres())
+                        .wide(15),
+                Column.count("Strips", c -> c.is().strips()),
+                Column.count("Sheets", c -> c.is().sheets()),
+                Column.<Choice>metres("Total length", c -> c.is().lengthMetres())
+                        .wide(14),
+                Column.squareMetres("Waste", c -> c.is().wasteSquareMetres()));
+    }
+
+    private record Choice(PlaneResult plane, SetOut is) {
+        /** Least waste first; where waste is the same, the wider outer strips. */
+        private static final Comparator<SetOut> BETTER = Comparator.comparingDouble(
+                        (SetOut s) -> Math.rint(s.wasteSquareMetres() * 1000))
+                .thenComparingDouble(s -> -Math.rint(narrowest(s) * 1000));
+
+        String remark() {
+            boolean best = plane.setOuts().stream().allMatch(other -> BETTER.compare(is, other) <= 0);
+            return (is.chosen() ? "as laid out" : "") + (is.chosen() && best ? ", " : "") + (best ? "least waste" : "");
+        }
+
+        private static double narrowest(SetOut choice) {
+            return Math.min(choice.firstStripMetres(), choice.lastStripMetres());
+        }
+    }
+}
