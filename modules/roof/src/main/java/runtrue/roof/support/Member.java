@@ -15,19 +15,19 @@ import runtrue.shape.Face;
  *
  * @param axis unit length, along the member
  */
-record Member(ReadElement element, Vector3D axis, List<Vector3D> corners, Vector3D low, Vector3D high) {
+public record Member(ReadElement element, Vector3D axis, List<Vector3D> corners, Vector3D low, Vector3D high) {
     /** How many times longer than wide a swept body must be for its sweep to be the axis: stubs and plates are not. */
     private static final double LEAST_SLENDERNESS = RoofTolerance.MEMBER_SLENDER.si();
 
     /** Edges within about a degree of each other run the same way. */
     private static final double SAME_WAY = Math.cos(RoofTolerance.MEMBER_EDGES.si());
 
-    Member {
+    public Member {
         corners = List.copyOf(corners);
     }
 
     /** Empty when the body has no length to speak of. */
-    static Optional<Member> of(ReadElement element) {
+    public static Optional<Member> of(ReadElement element) {
         Set<Vector3D> corners = new LinkedHashSet<>();
         for (Face face : element.body().faces()) {
             corners.addAll(face.outline());
