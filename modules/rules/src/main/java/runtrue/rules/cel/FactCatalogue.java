@@ -29,6 +29,7 @@ public final class FactCatalogue {
         catalogue.plane();
         catalogue.partsOfPlane();
         catalogue.element();
+        catalogue.stated();
         catalogue.system();
         catalogue.settings();
         return catalogue;
@@ -119,6 +120,28 @@ public final class FactCatalogue {
         truth("element.has_body", "whether its shape could be read");
         truth("element.placed", "whether it became part of a plane");
         text("element.reason", "why it was not read or not placed");
+    }
+
+    private void stated() {
+        text("stated.quantity", "pitch, area, length or thickness: which of the facts below are known");
+        text("stated.source", "set and property that states it, or material layers");
+        text("stated.element", "name of the element that states it");
+        text("stated.role", "roof or support");
+        truth("stated.unit_stated", "whether the file gives the value a unit");
+        text("stated.derived_from", "what was measured to compare with");
+        text("stated.mistake", "what is wrong with it, as a sentence; empty when that cannot be told");
+        statedPair("pitch", ANGLE);
+        statedPair("area", AREA);
+        statedPair("length", LENGTH);
+        statedPair("thickness", LENGTH);
+    }
+
+    private void statedPair(String quantity, Dimension dimension) {
+        String name = "stated." + quantity;
+        number(name, dimension, quantity + " as stated");
+        number(name + "_derived", dimension, quantity + " by the geometry");
+        number(name + "_difference", dimension, "distance between the two");
+        number(name + "_tolerance", dimension, "distance that rounding explains, by the program's tolerances");
     }
 
     private void system() {

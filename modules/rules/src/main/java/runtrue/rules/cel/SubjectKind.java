@@ -14,7 +14,9 @@ public enum SubjectKind {
     SHEET(List.of("drop", "building", "plane", "sheet")),
     SPAN(List.of("drop", "building", "plane", "span")),
     ZONE(List.of("drop", "building", "plane", "zone")),
-    ELEMENT(List.of("drop", "element"));
+    ELEMENT(List.of("drop", "element")),
+    /** A value that the model states, beside the one that the geometry gives. */
+    STATED(List.of("drop", "stated"));
 
     private final List<String> groups;
 

@@ -7,6 +7,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.Element;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
+import runtrue.rules.cel.SubjectKind;
 
 /** Subjects told of together; most groups have one. */
 record Group(List<Judged> members) {
@@ -61,6 +62,8 @@ record Group(List<Judged> members) {
                     + (tellApart ? Stretch.across(stretches) : "");
         } else if (members.size() == 1) {
             return first.name();
+        } else if (first.kind() == SubjectKind.STATED) {
+            return first.series() + " of " + members.size() + " elements";
         }
         int last = members.get(members.size() - 1).subject().number();
         String start = first.series() + " " + first.number();

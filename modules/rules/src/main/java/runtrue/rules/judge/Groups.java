@@ -1,12 +1,15 @@
 package runtrue.rules.judge;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import runtrue.rules.Quantity;
+import runtrue.rules.cel.SubjectKind;
 
 /**
- * Puts neighbours of one series (sheets of a plane) together where they fare alike, and spans as {@link SpanGroups} says; one
- * line each would be noise. Different outcomes are never put together.
+ * Puts neighbours of one series (sheets of a plane) together where they fare alike, spans as {@link SpanGroups} says, and
+ * stated values by source and kind of mistake; one line each would be noise. Different outcomes are never put together.
  */
 final class Groups {
     private Groups() {}
@@ -14,9 +17,24 @@ final class Groups {
     static List<Group> of(List<Judged> judged) {
         List<Group> groups = new ArrayList<>(SpanGroups.of(
                 judged.stream().filter(j -> j.subject().stretch().isPresent()).toList()));
-        groups.addAll(inSeries(
-                judged.stream().filter(j -> j.subject().stretch().isEmpty()).toList()));
+        groups.addAll(ofStated(judged.stream()
+                .filter(j -> j.subject().kind() == SubjectKind.STATED)
+                .toList()));
+        groups.addAll(inSeries(judged.stream()
+                .filter(j -> j.subject().stretch().isEmpty() && j.subject().kind() != SubjectKind.STATED)
+                .toList()));
         return groups;
+    }
+
+    /** One mistake, made in one file by whoever filled in or exported one property, is one thing to put right. */
+    private static List<Group> ofStated(List<Judged> judged) {
+        Map<List<String>, List<Judged>> alike = new LinkedHashMap<>();
+        for (Judged j : judged) {
+            List<String> key = List.of(
+                    j.subject().key(), j.verdict().outcome().name(), j.verdict().reason());
+            alike.computeIfAbsent(key, k -> new ArrayList<>()).add(j);
+        }
+        return alike.values().stream().map(Group::new).toList();
     }
 
     private static List<Group> inSeries(List<Judged> judged) {

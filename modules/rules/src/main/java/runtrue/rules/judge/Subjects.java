@@ -65,6 +65,7 @@ final class Subjects {
         roof.unplaced().stream()
                 .filter(u -> !u.counted())
                 .forEach(u -> element(u.element().element(), u.reason(), "roof", true));
+        drop.stated().forEach(value -> all.add(StatedSubject.of(value, base)));
         for (RoofBody body : roof.bodies()) {
             body(body);
         }

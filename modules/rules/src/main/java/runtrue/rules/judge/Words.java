@@ -36,7 +36,8 @@ final class Words {
         Verdict verdict = group.worst().verdict();
         return verdict.outcome() == Outcome.NOT_ASSESSED
                 ? stopped(capital(group.name()) + ": not assessed, because " + verdict.reason())
-                : capital(fill(rule.message(), group.worst(), group.name(), extreme(rule, group)));
+                : capital(fill(rule.message(), group.worst(), group.name(), extreme(rule, group)))
+                        .strip();
     }
 
     String cure(Rule rule, Group group) {
