@@ -39,7 +39,7 @@ public final class Shells {
             remarks.accept(String.format(Locale.ROOT, "Faces without width were left out (%.4f m2 as written)", lost));
         }
         planarity.remark(remarks);
-        return finished(xyz, clean.toArray(new int[0][][]), tolerances);
+        return finished(xyz, clean.toArray(new int[0][][]), tolerances, remarks);
     }
 
     /** Merges neighbours that are coplanar but for the rounding of coordinates: the last step, after all cuts. */
@@ -51,17 +51,30 @@ public final class Shells {
 
     /** As {@link #solid}, for faces that are plane, welded and free of repeated corners already. */
     @SuppressWarnings("ReferenceEquality") // Junctions hand the same array back when there was nothing to join
-    private static Mesh finished(double[] xyz, int[][][] welded, Tolerances tolerances) {
+    private static Mesh finished(double[] xyz, int[][][] welded, Tolerances tolerances, Consumer<String> remarks) {
         EdgeMap edges = new EdgeMap(welded);
         int[][][] joined = Junctions.joined(xyz, welded, edges, tolerances.point());
         if (joined != welded) {
             edges = new EdgeMap(joined);
         }
         int[][][] oriented = Orientation.outward(xyz, joined, edges);
+        remarkTurned(joined, oriented, remarks);
         edges = new EdgeMap(oriented);
         boolean closed = edges.closed();
         int[][][] merged = CoplanarMerge.merged(xyz, oriented, edges, tolerances, true);
         return new Mesh(xyz, StraightCorners.removed(xyz, merged, tolerances.point()), closed);
+    }
+
+    /** Only where faces of one body contradict each other: a body that is inside out as a whole may be a mirror image. */
+    @SuppressWarnings("ReferenceEquality") // Orientation hands faces that it does not turn back as they are
+    private static void remarkTurned(int[][][] given, int[][][] oriented, Consumer<String> remarks) {
+        int turned = 0;
+        for (int f = 0; f < given.length; f++) {
+            turned += given[f] == oriented[f] ? 0 : 1;
+        }
+        if (turned > 0 && turned < given.length) {
+            remarks.accept(turned + " of " + given.length + " faces looked into the body and were turned");
+        }
     }
 
     private static int[][] welded(int[][] face, int[] first) {
