@@ -6,6 +6,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.ReadElement;
+import runtrue.roof.RoofTolerance;
 import runtrue.roof.skin.PlanarArea;
 import runtrue.roof.skin.SkinFace;
 import runtrue.roof.skin.SkinReader;
@@ -24,10 +25,7 @@ record ElementMeasures(RoofAreas areas, List<Slope> slopes, List<Double> thickne
     record Slope(double pitch, double area) {}
 
     /** Faces whose normals are farther down than this are the underside; a plumb cut is neither. */
-    private static final double DOWN = -Math.cos(Math.toRadians(87));
-
-    /** Deeper than any build-up, metres: a parallel face farther below is another part of the body. */
-    private static final double DEEPEST_BUILD_UP = 0.8;
+    private static final double DOWN = -Math.cos(RoofTolerance.STEEPEST_ROOF.si());
 
     ElementMeasures {
         slopes = List.copyOf(slopes);
@@ -87,7 +85,7 @@ record ElementMeasures(RoofAreas areas, List<Slope> slopes, List<Double> thickne
         for (Face face : faces) {
             double distance =
                     top.outline().get(0).subtract(face.outline().get(0)).dot(top.normal());
-            boolean under = distance > tolerances.point() && distance <= DEEPEST_BUILD_UP;
+            boolean under = distance > tolerances.point() && distance <= RoofTolerance.DEEPEST_BUILD_UP.si();
             if (under
                     && -face.normal().dot(top.normal()) > Math.cos(tolerances.angle())
                     && overlap(top.outline(), face.outline(), across)

@@ -131,25 +131,14 @@ public final class StatedValues {
             Comparison comparison = quantity.kind() == StatedKind.PITCH
                     ? new PitchCheck(tolerances).compare(quantity, slope, "slope of its axis")
                     : new LengthCheck(tolerances)
-                            .length(quantity, extent(member.get(), axis), depth(member.get()), slope);
+                            .length(quantity, member.get().extent(axis), depth(member.get()), slope);
             add(read.element(), false, quantity, comparison, at(read.element()));
         }
     }
 
     private static double depth(Member member) {
         Vector3D side = member.axis().orthogonal();
-        return Math.max(extent(member, side), extent(member, member.axis().cross(side)));
-    }
-
-    private static double extent(Member member, Vector3D direction) {
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Vector3D corner : member.corners()) {
-            double d = corner.dot(direction);
-            low = Math.min(low, d);
-            high = Math.max(high, d);
-        }
-        return high - low;
+        return Math.max(member.extent(side), member.extent(member.axis().cross(side)));
     }
 
     private void add(Element element, boolean ofRoof, StatedQuantity stated, Comparison made, Set<String> in) {

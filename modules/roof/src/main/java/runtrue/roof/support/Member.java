@@ -54,6 +54,11 @@ public record Member(ReadElement element, Vector3D axis, List<Vector3D> corners,
         return Math.max(extent(corners, a), extent(corners, axis.cross(a)));
     }
 
+    /** Greatest distance between two corners along a direction of unit length, metres. */
+    public double extent(Vector3D direction) {
+        return extent(corners, direction);
+    }
+
     private static double extent(List<Vector3D> corners, Vector3D direction) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
