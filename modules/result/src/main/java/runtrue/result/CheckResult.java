@@ -17,6 +17,9 @@ import java.util.List;
  * @param concessions what became of each
  * @param unread elements that were chosen but whose shape was not read
  * @param unplaced elements that were read but gave no plane of their own, for example because they lie under another layer
+ * @param methods how each element of a plane and each support was read
+ * @param stated values that the models state, beside the derived ones
+ * @param health what is amiss with the models, most important first
  * @param cautions what a reader must know before relying on the result
  */
 public record CheckResult(
@@ -39,6 +42,9 @@ public record CheckResult(
         BillResult bill,
         List<UnreadElement> unread,
         List<UnreadElement> unplaced,
+        List<ReadMethod> methods,
+        List<StatedValue> stated,
+        List<HealthLine> health,
         List<String> cautions) {
     /** Name and version of the format; the number rises when a reader of the older one would be misled. */
     public static final String FORMAT = "runtrue-result/1";
@@ -55,6 +61,9 @@ public record CheckResult(
         concessions = List.copyOf(concessions);
         unread = List.copyOf(unread);
         unplaced = List.copyOf(unplaced);
+        methods = List.copyOf(methods);
+        stated = List.copyOf(stated);
+        health = List.copyOf(health);
         cautions = List.copyOf(cautions);
     }
 

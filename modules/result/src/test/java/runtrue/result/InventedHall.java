@@ -12,7 +12,11 @@ import org.locationtech.jts.geom.Polygon;
 import runtrue.bill.Bill;
 import runtrue.bill.BillLine;
 import runtrue.ifc.Element;
+import runtrue.ifc.stated.AreaMeaning;
+import runtrue.ifc.stated.StatedKind;
+import runtrue.ifc.stated.StatedQuantity;
 import runtrue.result.build.CheckInput;
+import runtrue.result.build.Trust;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.Interval;
 import runtrue.roof.PlaneFrame;
@@ -32,6 +36,10 @@ import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
 import runtrue.roof.Zone;
 import runtrue.roof.ZoneKind;
+import runtrue.roof.health.HealthKind;
+import runtrue.roof.health.HealthLine;
+import runtrue.roof.stated.Mistake;
+import runtrue.roof.stated.StatedValue;
 import runtrue.rules.Judgement;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
@@ -48,6 +56,8 @@ public final class InventedHall {
     public static final Vector3D ORIGIN = Vector3D.of(430_000, 5_300_000, 120);
 
     private static final GeometryFactory PLAN = new GeometryFactory();
+
+    private static final Element PURLIN = element("3Purlin", "Purlin", "IfcMember", 50);
 
     private InventedHall() {}
 
@@ -108,7 +118,58 @@ public final class InventedHall {
                         List.of()),
                 List.of(new UnreadElement(
                         "2Bad", "Dome", "IfcRoof", "architecture.ifc", 77, "Roof", "roof", "Body/AdvancedBrep", "No.")),
+                trust(slab),
                 List.of());
+    }
+
+    private static Trust trust(Element slab) {
+        return new Trust(
+                List.of(new ReadElement(
+                        PURLIN, "class only", new Shape.Body(List.of(), false, Optional.empty(), "Body", List.of()))),
+                List.of(
+                        new StatedValue(
+                                slab,
+                                true,
+                                new StatedQuantity(
+                                        StatedKind.PITCH,
+                                        AreaMeaning.NONE,
+                                        "Pset_SlabCommon.PitchAngle",
+                                        0,
+                                        0,
+                                        true,
+                                        false),
+                                0,
+                                OptionalDouble.of(Math.atan2(3, 4)),
+                                "pitch of its upper side",
+                                Math.toRadians(0.5),
+                                Mistake.ZERO,
+                                "",
+                                List.of("P-1")),
+                        new StatedValue(
+                                slab,
+                                true,
+                                new StatedQuantity(
+                                        StatedKind.THICKNESS,
+                                        AreaMeaning.NONE,
+                                        "material layers",
+                                        0.2,
+                                        0.2,
+                                        true,
+                                        false),
+                                0.2,
+                                OptionalDouble.empty(),
+                                "",
+                                0,
+                                Mistake.NONE,
+                                "it is a surface",
+                                List.of("P-1"))),
+                List.of(
+                        new HealthLine(HealthKind.NO_TRUE_NORTH, "architecture.ifc", "", List.of()),
+                        new HealthLine(
+                                HealthKind.SAME_GEOMETRY,
+                                "architecture.ifc",
+                                "",
+                                List.of(new HealthLine.Item(slab, "as IfcSlab (#41)")))));
     }
 
     private static RoofPlane plane(Element slab) {
@@ -137,9 +198,8 @@ public final class InventedHall {
     }
 
     private static Roof roof(RoofPlane plane) {
-        Element purlin = element("3Purlin", "Purlin", "IfcMember", 50);
         SupportPiece piece = new SupportPiece(
-                purlin, SupportEvidence.POSITION, 0, 1, 10, 1, -0.2, 0.06, 0.2, OptionalDouble.empty());
+                PURLIN, SupportEvidence.POSITION, 0, 1, 10, 1, -0.2, 0.06, 0.2, OptionalDouble.empty());
         PlaneLayout layout = new PlaneLayout(
                 plane,
                 List.of(new Sheet(1, new Interval(0, 0.5), new Interval(0, 6), 6.0000000004, 3, false, false, false)),

@@ -19,6 +19,7 @@ import runtrue.rules.concede.ConcessionUse;
  * @param runStamp time of the run as ISO 8601 with zone, taken by the caller
  * @param zones of all roof bodies
  * @param concessions as applied to the judgements
+ * @param trust how far the rest may be trusted
  * @param axes grid axes of all files, world metres
  */
 public record CheckInput(
@@ -35,6 +36,7 @@ public record CheckInput(
         List<ConcessionUse> concessions,
         Bill bill,
         List<UnreadElement> unread,
+        Trust trust,
         List<GridAxis> axes) {
     public CheckInput {
         files = List.copyOf(files);

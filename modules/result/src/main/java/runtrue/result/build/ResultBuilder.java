@@ -26,6 +26,7 @@ import runtrue.roof.RoofBody;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.Zone;
+import runtrue.roof.health.Importance;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.concede.Concession;
@@ -90,6 +91,9 @@ public final class ResultBuilder {
                 bill(input.bill()),
                 input.unread(),
                 roof.unplaced().stream().map(ResultBuilder::unplaced).toList(),
+                TrustMapping.methods(roof, input.trust().members()),
+                input.trust().stated().stream().map(TrustMapping::stated).toList(),
+                HealthMapping.of(input.files(), input.trust().health()),
                 cautions());
     }
 
@@ -222,6 +226,14 @@ public final class ResultBuilder {
         }
         if (input.files().stream().anyMatch(ResultBuilder::unopened)) {
             cautions.add("At least one file of the drop could not be opened: the result covers the others only.");
+        }
+        long high = input.trust().health().stream()
+                .filter(l -> l.kind().importance() == Importance.HIGH)
+                .count();
+        if (high > 0) {
+            cautions.add(
+                    "The models have faults that bear on these results: sheet Model health of non-conformances.xlsx"
+                            + " says which and what to do.");
         }
         cautions.addAll(Cautions.standing());
         return cautions;

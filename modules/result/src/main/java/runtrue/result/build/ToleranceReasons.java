@@ -6,17 +6,55 @@ import java.util.stream.Stream;
 import runtrue.result.Measure;
 import runtrue.result.ToleranceInfo;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.health.HealthLimit;
+import runtrue.roof.stated.StatedTolerances;
 import runtrue.shape.Tolerances;
 
-/** The tolerances of {@link Tolerances} and {@link RoofTolerance} with the reasons that stand beside them there. */
+/** All tolerances that results hang on, with the reasons that stand beside them where they are set. */
 final class ToleranceReasons {
     private ToleranceReasons() {}
 
     static List<ToleranceInfo> of(Tolerances t) {
-        return Stream.concat(
+        return Stream.of(
                         shapes(t).stream(),
-                        Arrays.stream(RoofTolerance.values()).map(ToleranceReasons::roof))
+                        Arrays.stream(RoofTolerance.values()).map(ToleranceReasons::roof),
+                        stated(StatedTolerances.standard()).stream(),
+                        Arrays.stream(HealthLimit.values()).map(ToleranceReasons::health))
+                .flatMap(s -> s)
                 .toList();
+    }
+
+    private static List<ToleranceInfo> stated(StatedTolerances t) {
+        return List.of(
+                new ToleranceInfo(
+                        "stated pitch",
+                        new Measure(Rounded.degrees(t.pitch()), "deg"),
+                        "People and programs state whole degrees, which are off by half a degree at most."),
+                new ToleranceInfo(
+                        "stated area",
+                        new Measure(Rounded.of(t.areaShare()), "1"),
+                        "Share of the area: facets of curves, and cut edges counted or not."),
+                new ToleranceInfo(
+                        "stated area, small",
+                        new Measure(Rounded.of(t.area()), "m2"),
+                        "Where it is more than the share: areas are stated with one or two decimals."),
+                new ToleranceInfo(
+                        "stated length or thickness",
+                        new Measure(Rounded.of(t.lengthShare()), "1"),
+                        "Share of it: values are rounded to the millimetre or the sixteenth of an inch."),
+                length(
+                        "stated thickness, small",
+                        t.thickness(),
+                        "A sheet or membrane that some count and some do not."),
+                length(
+                        "stated length, small",
+                        t.length(),
+                        "And the depth of the section: ends cut on a bevel are measured on either side."));
+    }
+
+    private static ToleranceInfo health(HealthLimit limit) {
+        String unit = limit.unit() == RoofTolerance.Unit.METRE ? "m" : "1";
+        return new ToleranceInfo(limit.title(), new Measure(Rounded.of(limit.value()), unit), limit.reason());
     }
 
     private static ToleranceInfo roof(RoofTolerance t) {

@@ -2,6 +2,7 @@ package runtrue.result.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
@@ -13,14 +14,20 @@ import runtrue.result.Conforming;
 import runtrue.result.Counts;
 import runtrue.result.Direction;
 import runtrue.result.Finding;
+import runtrue.result.HealthLine;
+import runtrue.result.Importance;
 import runtrue.result.InventedHall;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.Point;
+import runtrue.result.ReadMethod;
 import runtrue.result.RoofSystemInfo;
+import runtrue.result.StatedValue;
 import runtrue.result.ToleranceInfo;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.health.HealthLimit;
+import runtrue.roof.stated.StatedTolerances;
 import runtrue.rules.Quantity;
 import runtrue.shape.Tolerances;
 
@@ -45,7 +52,10 @@ class ResultBuilderTest {
         assertThat(result.tolerances()).extracting(ToleranceInfo::name).doesNotHaveDuplicates();
         assertThat(result.tolerances()).extracting(ToleranceInfo::reason).doesNotContain("");
         assertThat(result.tolerances())
-                .hasSize(Tolerances.class.getRecordComponents().length + RoofTolerance.values().length)
+                .hasSize(Tolerances.class.getRecordComponents().length
+                        + RoofTolerance.values().length
+                        + StatedTolerances.class.getRecordComponents().length
+                        + HealthLimit.values().length)
                 .contains(new ToleranceInfo(
                         "contact level",
                         new Measure(20, "mm"),
@@ -141,6 +151,47 @@ class ResultBuilderTest {
         assertThat(finding.storey()).isEqualTo("Roof");
         assertThat(finding.files()).containsExactly("architecture.ifc");
         assertThat(finding.planeName()).isEqualTo("Hall / south plane");
+    }
+
+    @Test
+    void elementsOfPlanesAndSupportsTellHowTheyWereRead() {
+        assertThat(result.methods())
+                .extracting(m -> m.element().globalId(), ReadMethod::role, ReadMethod::basis, ReadMethod::closed)
+                .containsExactly(
+                        tuple("1SlabSlabSlabSlabSlab0", "roof", "derived", true),
+                        tuple("3Purlin", "support", "assumed", false));
+        assertThat(result.methods().get(1).planes()).containsExactly("P-1");
+    }
+
+    @Test
+    void aStatedValueStandsBesideTheDerivedOneInTheUnitThatPeopleRead() {
+        StatedValue pitch = result.stated().get(0);
+        assertThat(pitch.stated()).isEqualTo(new Measure(0, "deg"));
+        assertThat(pitch.derived()).contains(new Measure(36.869898, "deg"));
+        assertThat(pitch.tolerance()).contains(new Measure(0.5, "deg"));
+        assertThat(pitch.verdict()).isEqualTo("contradicts");
+        assertThat(pitch.remark()).startsWith("It states 0");
+    }
+
+    @Test
+    void whatWasNotComparedSaysWhyAndHasNothingBesideIt() {
+        StatedValue thickness = result.stated().get(1);
+        assertThat(thickness.stated()).isEqualTo(new Measure(200, "mm"));
+        assertThat(thickness.derived()).isEmpty();
+        assertThat(thickness.tolerance()).isEmpty();
+        assertThat(thickness.verdict()).isEqualTo("not compared");
+        assertThat(thickness.remark()).isEqualTo("it is a surface");
+    }
+
+    @Test
+    void healthIsSortedByImportanceWithNotesOfFilesAmongIt() {
+        assertThat(result.health())
+                .extracting(HealthLine::kind, HealthLine::importance)
+                .containsExactly(
+                        tuple("same-geometry", Importance.HIGH),
+                        tuple("oddity", Importance.MEDIUM),
+                        tuple("no-true-north", Importance.LOW));
+        assertThat(result.health().get(0).items().get(0).element().globalId()).isEqualTo("1SlabSlabSlabSlabSlab0");
     }
 
     @Test
