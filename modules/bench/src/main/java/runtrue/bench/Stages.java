@@ -28,6 +28,7 @@ import runtrue.report.Workbooks;
 import runtrue.result.CheckResult;
 import runtrue.result.build.CheckInput;
 import runtrue.result.build.ResultBuilder;
+import runtrue.result.build.Trust;
 import runtrue.result.json.ResultJson;
 import runtrue.roof.Roof;
 import runtrue.roof.Roofs;
@@ -160,6 +161,7 @@ final class Stages {
                 List.of(),
                 bill,
                 ResultParts.unread(elements),
+                new Trust(elements.members(), List.of(), List.of()),
                 List.of()));
     }
 

@@ -20,11 +20,16 @@ import runtrue.report.Workbooks;
 import runtrue.result.CheckResult;
 import runtrue.result.build.CheckInput;
 import runtrue.result.build.ResultBuilder;
+import runtrue.result.build.Trust;
 import runtrue.result.json.ResultJson;
 import runtrue.roof.Roof;
 import runtrue.roof.Roofs;
 import runtrue.roof.Zone;
+import runtrue.roof.health.ModelHealth;
 import runtrue.roof.read.DropElements;
+import runtrue.roof.stated.StatedTolerances;
+import runtrue.roof.stated.StatedValue;
+import runtrue.roof.stated.StatedValues;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
@@ -118,11 +123,15 @@ final class ModelCheck implements DropCheck {
                 elements.members(),
                 RoofChoices.of(chosen.settings(), chosen.system(), elements.origin(), open.trueNorth(), tolerances));
         Bill bill = Bills.of(roof, chosen.system(), chosen.settings());
+        Trust trust = new Trust(
+                elements.members(),
+                StatedValues.of(open.models(), elements, roof, StatedTolerances.standard()),
+                ModelHealth.of(open.models(), elements, roof));
         progress.stage(Stage.JUDGING, 0);
         List<GridAxis> axes = open.gridAxes();
         List<Zone> zones = new ArrayList<>();
         List<Judgement> judged = loaded(judge)
-                .judge(chosen.settings(), roof, facts(drop, elements, open, axes), (body, width) -> {
+                .judge(chosen.settings(), roof, facts(drop, elements, open, axes, trust.stated()), (body, width) -> {
                     List<Zone> made = Roofs.zones(roof, body, width);
                     zones.addAll(made);
                     return made;
@@ -143,6 +152,7 @@ final class ModelCheck implements DropCheck {
                 conceded.uses(),
                 bill,
                 ResultParts.unread(elements),
+                trust,
                 axes));
         return checked(result, open, roof);
     }
@@ -171,7 +181,8 @@ final class ModelCheck implements DropCheck {
         return notes;
     }
 
-    private static DropFacts facts(Drop drop, DropElements elements, OpenDrop open, List<GridAxis> axes) {
+    private static DropFacts facts(
+            Drop drop, DropElements elements, OpenDrop open, List<GridAxis> axes, List<StatedValue> stated) {
         List<DropFacts.Unread> roofs = new ArrayList<>();
         List<DropFacts.Unread> supports = new ArrayList<>();
         elements.unread()
@@ -183,7 +194,8 @@ final class ModelCheck implements DropCheck {
                 roofs,
                 supports,
                 open.trueNorth().isPresent(),
-                !axes.isEmpty());
+                !axes.isEmpty(),
+                stated);
     }
 
     private static void warmUp() {

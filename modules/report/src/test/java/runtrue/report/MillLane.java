@@ -1,6 +1,7 @@
 package runtrue.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,15 +18,19 @@ import runtrue.result.EdgeResult;
 import runtrue.result.ElementRef;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
+import runtrue.result.HealthLine;
+import runtrue.result.Importance;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Range;
 import runtrue.result.Point;
+import runtrue.result.ReadMethod;
 import runtrue.result.RoofSystemInfo;
 import runtrue.result.RuleSetInfo;
 import runtrue.result.Setting;
 import runtrue.result.Severity;
+import runtrue.result.StatedValue;
 import runtrue.result.ToleranceInfo;
 import runtrue.result.UnreadElement;
 
@@ -106,6 +111,9 @@ final class MillLane {
                         "roof",
                         "Body/SweptSolid: IfcExtrudedAreaSolid",
                         "Lies under Roof slab 01: its area is counted there once.")),
+                methods(),
+                stated(),
+                health(),
                 List.of(
                         "1 element was not read: areas, runs and supports may be incomplete.",
                         "Wind: the zones and fixing densities here are a check of the model against the stated rule set."
@@ -113,6 +121,85 @@ final class MillLane {
                                 + " practice come first.",
                         "Work at height: collective protection, access and rescue must be planned before anyone goes on"
                                 + " the roof."));
+    }
+
+    private static List<ReadMethod> methods() {
+        return List.of(
+                new ReadMethod(
+                        SLAB,
+                        "roof",
+                        List.of("P-3f2a", "P-77b0"),
+                        "derived",
+                        "Body/SweptSolid: IfcExtrudedAreaSolid",
+                        "built-in reader",
+                        true,
+                        List.of()),
+                new ReadMethod(
+                        LEAN_TO,
+                        "roof",
+                        List.of("P-a1c4"),
+                        "assumed",
+                        "Body/SurfaceModel: IfcShellBasedSurfaceModel",
+                        "built-in reader",
+                        false,
+                        List.of("not closed: its upper side was assumed to be the roof")));
+    }
+
+    private static List<StatedValue> stated() {
+        return List.of(
+                new StatedValue(
+                        SLAB,
+                        "roof",
+                        List.of("P-3f2a", "P-77b0"),
+                        "pitch",
+                        "Pset_SlabCommon.PitchAngle",
+                        false,
+                        true,
+                        new Measure(10, "deg"),
+                        Optional.of(new Measure(10, "deg")),
+                        "pitch of its upper side",
+                        Optional.of(new Measure(0, "deg")),
+                        Optional.of(new Measure(0.5, "deg")),
+                        "agrees",
+                        ""),
+                new StatedValue(
+                        LEAN_TO,
+                        "roof",
+                        List.of("P-a1c4"),
+                        "area",
+                        "BaseQuantities.GrossArea",
+                        true,
+                        false,
+                        new Measure(9.36, "m2"),
+                        Optional.of(new Measure(100.72, "m2")),
+                        "true area of the upper side, openings kept",
+                        Optional.of(new Measure(91.36, "m2")),
+                        Optional.of(new Measure(1.01, "m2")),
+                        "contradicts",
+                        "It is 0.0929 times the area: a value already in square metres was converted from square feet"
+                                + " once more."));
+    }
+
+    private static List<HealthLine> health() {
+        return List.of(
+                new HealthLine(
+                        "same-geometry",
+                        Importance.HIGH,
+                        "Same geometry twice",
+                        "mill-lane-architecture.ifc",
+                        "",
+                        "One of them is built, two are modelled.",
+                        "Delete one.",
+                        Collections.nCopies(27, new HealthLine.Item(SLAB, "as IfcSlab \"Roof slab 02\" (#44)"))),
+                new HealthLine(
+                        "no-true-north",
+                        Importance.LOW,
+                        "No true north",
+                        "mill-lane-architecture.ifc",
+                        "",
+                        "Directions of fall can be given from the model's own axis alone.",
+                        "State true north.",
+                        List.of()));
     }
 
     private static List<FileInfo> files() {

@@ -57,7 +57,7 @@ public final class Columns {
         int decimals = switch (measure.unit()) {
             case "pcs" -> 0;
             case "mm" -> 1;
-            case "deg" -> 2;
+            case "deg", "m2" -> 2;
             case "m", "kN", "kPa" -> 3;
             default -> -1;
         };

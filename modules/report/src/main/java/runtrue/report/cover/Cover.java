@@ -1,5 +1,6 @@
 package runtrue.report.cover;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
+import runtrue.result.Importance;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
@@ -89,8 +91,46 @@ public final class Cover {
                                 result.unread().isEmpty() ? "" : "Left out of all quantities and outcomes.",
                                 Look.NOTE)),
                 true);
+        lines.row(
+                List.of(
+                        Cell.of("Model health", Look.LABEL),
+                        Cell.of(result.health().size(), Look.NOTE_COUNT),
+                        Cell.of(health(), Look.NOTE)),
+                true);
+        lines.row(
+                List.of(
+                        Cell.of("Stated values that contradict", Look.LABEL),
+                        Cell.of(contradictions(), Look.NOTE_COUNT),
+                        Cell.of(stated(), Look.NOTE)),
+                true);
         details("What does not conform", Outcome.DOES_NOT_CONFORM, Finding::message);
         details("What was not assessed", Outcome.NOT_ASSESSED, Finding::reason);
+    }
+
+    private String health() {
+        if (result.health().isEmpty()) {
+            return "";
+        }
+        String counts = Arrays.stream(Importance.values())
+                .map(i -> result.health().stream()
+                                .filter(l -> l.importance() == i)
+                                .count() + " " + i.label())
+                .collect(Collectors.joining(", "));
+        return "Things amiss with the models, by importance: " + counts
+                + ". Sheet Model health of non-conformances.xlsx says why each matters and what to do.";
+    }
+
+    private int contradictions() {
+        return (int) result.stated().stream()
+                .filter(v -> v.verdict().equals("contradicts"))
+                .count();
+    }
+
+    private String stated() {
+        return result.stated().isEmpty()
+                ? ""
+                : "Of " + result.stated().size() + " that the models state of pitch, area, length and thickness."
+                        + " Geometry wins; sheet Stated values of non-conformances.xlsx has both.";
     }
 
     private void outcome(Outcome outcome, String what) {

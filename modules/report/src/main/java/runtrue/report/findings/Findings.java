@@ -19,7 +19,12 @@ public final class Findings {
         if (!result.concessions().isEmpty()) {
             pages.add(ConcessionsSheet.page(result));
         }
-        pages.addAll(List.of(ConformingSheet.page(result), RulesSheet.page(result), NotRead.notRead(result)));
+        pages.addAll(List.of(
+                HealthSheet.page(result),
+                StatedSheet.page(result),
+                ConformingSheet.page(result),
+                RulesSheet.page(result),
+                NotRead.notRead(result)));
         return pages;
     }
 }

@@ -1,8 +1,10 @@
 package runtrue.report.quantities;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import runtrue.report.cover.Columns;
+import runtrue.report.cover.Units;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
@@ -10,6 +12,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.ElementRef;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Span;
+import runtrue.result.StatedValue;
 
 /** One row a plane. */
 final class PlanesSheet {
@@ -18,10 +21,10 @@ final class PlanesSheet {
     private PlanesSheet() {}
 
     static Page page(CheckResult result) {
-        return new Table<>("Planes", 1, columns(), result.planes(), "No roof plane was found.").page();
+        return new Table<>("Planes", 1, columns(result), result.planes(), "No roof plane was found.").page();
     }
 
-    private static List<Column<PlaneResult>> columns() {
+    private static List<Column<PlaneResult>> columns(CheckResult result) {
         return List.of(
                 Column.wrapped("Plane", 28, PlaneResult::name),
                 Column.text("Id", 13, PlaneResult::id),
@@ -49,6 +52,7 @@ final class PlanesSheet {
                 length("Longest ridge overhang", "ridge overhang"),
                 Column.count("Openings", p -> p.penetrations().size()),
                 Column.wrapped("Elements", 30, p -> elements(p)),
+                Column.wrapped("Stated by the models", 44, p -> stated(result, p)),
                 Column.wrapped("Remarks", 44, p -> String.join("\n", p.remarks())));
     }
 
@@ -62,6 +66,32 @@ final class PlanesSheet {
         List<ElementRef> some = plane.elements().subList(0, Math.min(count, NAMED));
         String names = Columns.lines(some, e -> e.name().isEmpty() ? e.globalId() : e.name());
         return count > NAMED ? names + "\nand " + (count - NAMED) + " more" : names;
+    }
+
+    /** Some of what its elements state: sheet Stated values of the other workbook has all of it. */
+    private static String stated(CheckResult result, PlaneResult plane) {
+        List<String> lines = result.stated().stream()
+                .filter(v -> v.role().equals("roof") && v.planes().contains(plane.id()))
+                .map(PlanesSheet::stated)
+                .toList();
+        String some = String.join("\n", lines.subList(0, Math.min(lines.size(), NAMED)));
+        return lines.size() > NAMED ? some + "\nand " + (lines.size() - NAMED) + " more" : some;
+    }
+
+    private static String stated(StatedValue value) {
+        String sign = switch (value.verdict()) {
+            case "contradicts" -> "✗";
+            case "agrees" -> "✓";
+            default -> "?";
+        };
+        return String.format(
+                Locale.ROOT,
+                "%s %s %.2f %s (%s)",
+                sign,
+                value.quantity(),
+                value.stated().value(),
+                Units.symbol(value.stated().unit()),
+                value.source());
     }
 
     private static OptionalDouble longest(PlaneResult plane, String kind) {

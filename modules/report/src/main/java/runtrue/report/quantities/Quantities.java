@@ -22,6 +22,7 @@ public final class Quantities {
                 SpansSheet.page(result),
                 EdgesSheet.page(result),
                 BillSheets.perPlane(result),
+                MethodsSheet.page(result),
                 NotRead.notReadOrAssessed(result));
     }
 }

@@ -41,6 +41,9 @@ class BannerTest {
                 new BillResult(List.of(), List.of(), List.of()),
                 List.of(),
                 List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 List.of());
     }
 
