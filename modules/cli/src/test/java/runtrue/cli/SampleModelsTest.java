@@ -1,6 +1,7 @@
 package runtrue.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -8,7 +9,9 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
@@ -16,11 +19,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import runtrue.result.CheckResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.Finding;
 import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
+import runtrue.result.Severity;
 import runtrue.result.json.ResultJson;
 import runtrue.samples.expected.ExpectedDrop;
 import runtrue.samples.expected.ExpectedDrops;
@@ -174,6 +179,60 @@ class SampleModelsTest {
         assertThat(result.conforming()).noneMatch(c -> c.rule().equals("clip-load"));
     }
 
+    /** Wrong by what the README says: 12 - 5 degrees, and 61.4338 - 5.7074 m2. */
+    @Test
+    void stated_values_that_contradict_the_geometry_are_notes_and_name_the_mistake() {
+        assertThat(result(ExpectedDrops.tallySheds()).findings(Outcome.DOES_NOT_CONFORM))
+                .filteredOn(f -> f.rule().startsWith("stated-"))
+                .allMatch(f -> f.severity() == Severity.NOTE && f.elements().size() == 1)
+                .extracting(
+                        Finding::rule,
+                        f -> Math.round(f.measured().orElseThrow().value() * 1e4) / 1e4)
+                .containsExactlyInAnyOrder(tuple("stated-pitch", 7.0), tuple("stated-area", 55.7264));
+        assertThat(result(ExpectedDrops.tallySheds()).stated())
+                .filteredOn(v -> v.quantity().equals("area"))
+                .singleElement()
+                .satisfies(v -> assertThat(v.remark()).contains("converted from square feet once more"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"kiln-hall", "lock-office", "cart-shed", "rope-walk"})
+    void what_the_other_samples_state_agrees_with_their_bodies(String folder) {
+        assertThat(ofFolder(folder).stated())
+                .isNotEmpty()
+                .allMatch(v -> v.verdict().equals("agrees"));
+    }
+
+    @Test
+    void the_health_of_the_tally_sheds_lists_their_faults_by_importance() {
+        assertThat(result(ExpectedDrops.tallySheds()).health())
+                .extracting(l -> l.importance().label() + " " + l.kind() + " "
+                        + l.items().size())
+                .containsExactly(
+                        "high unread 2",
+                        "medium same-global-id 2",
+                        "low no-storey 3",
+                        "low no-true-north 0",
+                        "low no-material 15");
+    }
+
+    @ParameterizedTest
+    @MethodSource("drops")
+    void every_element_of_a_plane_and_every_support_tells_how_it_was_read(ExpectedDrop drop) {
+        CheckResult result = result(drop);
+        Set<Integer> told =
+                result.methods().stream().map(m -> m.element().stepId()).collect(Collectors.toSet());
+
+        assertThat(result.methods()).allMatch(m -> m.closed() && m.basis().equals("derived"));
+        assertThat(result.planes().stream()
+                        .flatMap(p -> Stream.concat(
+                                p.elements().stream(),
+                                p.supports().stream()
+                                        .flatMap(l -> l.pieces().stream().map(piece -> piece.element()))))
+                        .map(e -> e.stepId()))
+                .allMatch(told::contains);
+    }
+
     @Test
     void a_duplicate_global_id_is_noted() {
         assertThat(result(ExpectedDrops.tallySheds()).files().get(0).notes())
@@ -181,9 +240,13 @@ class SampleModelsTest {
     }
 
     private static CheckResult result(ExpectedDrop drop) {
-        CheckResult result = RESULTS.get(drop.folder());
+        return ofFolder(drop.folder());
+    }
+
+    private static CheckResult ofFolder(String folder) {
+        CheckResult result = RESULTS.get(folder);
         if (result == null) {
-            throw new AssertionError("no result for " + drop.folder());
+            throw new AssertionError("no result for " + folder);
         }
         return result;
     }

@@ -119,13 +119,17 @@ final class TallySheds {
                 .addTo(building);
     }
 
-    /** No purlins below, and the slab belongs to no storey and no building. */
+    /**
+     * No purlins below, and the slab belongs to no storey and no building. Its stated area is the true one times a square
+     * foot in square metres, as of a program that converts what is in square metres already.
+     */
     private void withoutSupports() {
-        file.element("IFCSLAB", "Roof shed 5")
+        Place slab = file.element("IFCSLAB", "Roof shed 5")
                 .predefinedType("ROOF")
                 .frame(Frame.at(plane(5).origin()))
                 .body(bodies.facetedBrep(faces()))
                 .addAsPart(building);
+        file.attachments().statedGrossArea(slab, "Shed 5", 5.7074);
     }
 
     private void purlins(int shed, boolean repeatGlobalId) {

@@ -20,6 +20,9 @@ final class HealthSheet {
     /** The rest of one kind in one file is counted: the result file lists them all. */
     private static final int SHOWN = 25;
 
+    /** What is missing from all elements alike need not be told of each. */
+    private static final int SHOWN_OF_LOW = 5;
+
     /** Up to the storey; number and class are for the screen. */
     private static final int PRINTED = 8;
 
@@ -39,15 +42,15 @@ final class HealthSheet {
     private static List<Column<Row>> columns() {
         return List.of(
                 new Column<>(
-                        "Importance", "", 13, false, r -> importance(r.line().importance())),
-                Column.wrapped("What", 24, Row::what),
-                Column.wrapped("Element", 28, r -> of(r, ElementRef::name)),
-                Column.text("GlobalId", 25, r -> of(r, ElementRef::globalId)),
-                Column.wrapped("In particular", 40, Row::detail),
-                Column.wrapped("Why it matters for the roof", 40, r -> r.line().why()),
+                        "Importance", "", 12, false, r -> importance(r.line().importance())),
+                Column.wrapped("What", 22, Row::what),
+                Column.wrapped("Element", 26, r -> of(r, ElementRef::name)),
+                Column.text("GlobalId", 24, r -> of(r, ElementRef::globalId)),
+                Column.wrapped("In particular", 38, Row::detail),
+                Column.wrapped("Why it matters for the roof", 38, r -> r.line().why()),
                 Column.wrapped(
-                        "What the authoring team can do", 40, r -> r.line().action()),
-                Column.wrapped("File", 28, r -> r.line().file()),
+                        "What the authoring team can do", 38, r -> r.line().action()),
+                Column.wrapped("File", 26, r -> r.line().file()),
                 Column.text("Storey", 16, r -> of(r, ElementRef::storey)),
                 Column.text("Class", 16, r -> of(r, ElementRef::ifcClass)),
                 Column.text("Number in the file", 12, r -> of(r, e -> "#" + e.stepId())));
@@ -71,12 +74,13 @@ final class HealthSheet {
             return Stream.of(new Row(line, line.title(), Optional.empty(), line.detail()));
         }
         int count = line.items().size();
+        int shown = line.importance() == Importance.LOW ? SHOWN_OF_LOW : SHOWN;
         List<Row> rows = new ArrayList<>();
         line.items().stream()
-                .limit(SHOWN)
+                .limit(shown)
                 .forEach(i -> rows.add(new Row(line, line.title(), Optional.of(i.element()), i.detail())));
-        if (count > SHOWN) {
-            String more = "and " + (count - SHOWN) + " more elements of this file, listed in result.json";
+        if (count > shown) {
+            String more = "and " + (count - shown) + " more elements of this file, listed in result.json";
             rows.add(new Row(line, line.title(), Optional.empty(), more));
         }
         return rows.stream();

@@ -128,6 +128,8 @@ public final class FactCatalogue {
         text("stated.element", "name of the element that states it");
         text("stated.role", "roof or support");
         truth("stated.unit_stated", "whether the file gives the value a unit");
+        truth("stated.compared", "whether the geometry gives a value to compare with");
+        text("stated.reason", "why it was not compared; empty when it was");
         text("stated.derived_from", "what was measured to compare with");
         text("stated.mistake", "what is wrong with it, as a sentence; empty when that cannot be told");
         statedPair("pitch", ANGLE);

@@ -19,6 +19,8 @@ final class StatedSubject {
                 .know("stated.element", name(value), "")
                 .know("stated.role", value.roof() ? "roof" : "support", "")
                 .know("stated.unit_stated", value.stated().unitStated(), "")
+                .know("stated.compared", value.derived().isPresent(), "")
+                .know("stated.reason", value.reason(), "")
                 .know("stated.derived_from", value.derivedFrom(), "")
                 .know("stated.mistake", value.mistake().sentence(), "");
         for (StatedKind kind : StatedKind.values()) {

@@ -64,7 +64,10 @@ class StatedValuesTest {
 
         assertThat(judged).singleElement().satisfies(j -> {
             assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
-            assertThat(j.reason()).contains("is not known: it is a surface");
+            assertThat(j.reason()).isEqualTo("it is a surface");
+            assertThat(j.message())
+                    .isEqualTo(
+                            "Pset_SlabCommon.PitchAngle of IfcSlab \"slab a\": not assessed, because it is a surface.");
         });
     }
 

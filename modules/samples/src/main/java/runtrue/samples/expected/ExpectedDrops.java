@@ -107,6 +107,7 @@ public final class ExpectedDrops {
                         ExpectedFinding.of("Barrel roof shed 4", "unread representation", "IfcRevolvedAreaSolid"),
                         ExpectedFinding.of("Roof shed 5", "missing supports", "shed 5"),
                         ExpectedFinding.of("Roof shed 5", "not contained", "shed 5"),
+                        ExpectedFinding.measured("Roof shed 5", "stated area", 5.7074, "m2", "shed 5"),
                         ExpectedFinding.of("Purlin 1.2", "duplicate GlobalId", "shed 1, second line from the eave"),
                         ExpectedFinding.of("Tally Sheds", "no storey", "the building")));
     }

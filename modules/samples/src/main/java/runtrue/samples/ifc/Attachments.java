@@ -28,6 +28,22 @@ public final class Attachments {
         many("IFCRELDEFINESBYPROPERTIES", name, slabs, set);
     }
 
+    /** The base quantities of a slab with nothing but a gross area, in the file's area unit. */
+    public void statedGrossArea(Place slab, String name, double area) {
+        StepRef gross = file.schema().isFromIfc4()
+                ? step.entity("IFCQUANTITYAREA", "GrossArea", Step.UNSET, Step.UNSET, area, Step.UNSET)
+                : step.entity("IFCQUANTITYAREA", "GrossArea", Step.UNSET, Step.UNSET, area);
+        StepRef set = step.entity(
+                "IFCELEMENTQUANTITY",
+                file.guid("Qto_SlabBaseQuantities/" + name),
+                file.owner(),
+                "Qto_SlabBaseQuantities",
+                Step.UNSET,
+                Step.UNSET,
+                List.of(gross));
+        many("IFCRELDEFINESBYPROPERTIES", "quantities of " + name, List.of(slab), set);
+    }
+
     /**
      * A build-up.
      *
