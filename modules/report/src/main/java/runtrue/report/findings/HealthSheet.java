@@ -42,15 +42,15 @@ final class HealthSheet {
     private static List<Column<Row>> columns() {
         return List.of(
                 new Column<>(
-                        "Importance", "", 12, false, r -> importance(r.line().importance())),
+                        "Importance", "", 13, false, r -> importance(r.line().importance())),
                 Column.wrapped("What", 22, Row::what),
-                Column.wrapped("Element", 26, r -> of(r, ElementRef::name)),
-                Column.text("GlobalId", 24, r -> of(r, ElementRef::globalId)),
-                Column.wrapped("In particular", 38, Row::detail),
-                Column.wrapped("Why it matters for the roof", 38, r -> r.line().why()),
+                Column.wrapped("Element", 24, r -> of(r, ElementRef::name)),
+                Column.text("GlobalId", 30, r -> of(r, ElementRef::globalId)),
+                Column.wrapped("In particular", 36, Row::detail),
+                Column.wrapped("Why it matters", 36, r -> r.line().why()),
                 Column.wrapped(
-                        "What the authoring team can do", 38, r -> r.line().action()),
-                Column.wrapped("File", 26, r -> r.line().file()),
+                        "What the authoring team can do", 36, r -> r.line().action()),
+                Column.wrapped("File", 24, r -> r.line().file()),
                 Column.text("Storey", 16, r -> of(r, ElementRef::storey)),
                 Column.text("Class", 16, r -> of(r, ElementRef::ifcClass)),
                 Column.text("Number in the file", 12, r -> of(r, e -> "#" + e.stepId())));

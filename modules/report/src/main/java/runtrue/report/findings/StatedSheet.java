@@ -49,19 +49,19 @@ final class StatedSheet {
     private static List<Column<StatedValue>> columns(Map<String, String> names) {
         return List.of(
                 new Column<>("Verdict", "", 15, false, StatedSheet::verdict),
-                Column.wrapped("Element", 26, v -> v.element().name()),
-                Column.text("GlobalId", 25, v -> v.element().globalId()),
-                Column.text("Quantity", 11, StatedValue::quantity),
+                Column.wrapped("Element", 24, v -> v.element().name()),
+                Column.text("GlobalId", 30, v -> v.element().globalId()),
+                Column.text("Quantity", 12, StatedValue::quantity),
                 Columns.<StatedValue>measure("Stated", v -> Optional.of(v.stated()), StatedValue::derived)
                         .wide(11),
                 Columns.<StatedValue>measure("Derived", StatedValue::derived, v -> Optional.of(v.stated()))
                         .wide(11),
                 Columns.<StatedValue>measure("Difference", StatedValue::difference, StatedValue::tolerance)
-                        .wide(11),
+                        .wide(12),
                 Columns.<StatedValue>measure("Tolerance", StatedValue::tolerance, StatedValue::difference)
-                        .wide(11),
+                        .wide(12),
                 Columns.<StatedValue>unit(v -> Optional.of(v.stated())).wide(6),
-                Column.wrapped("Stated in", 30, StatedSheet::source),
+                Column.wrapped("Stated in", 28, StatedSheet::source),
                 Column.wrapped("What is wrong, or why it was not compared", 40, StatedValue::remark),
                 Column.wrapped("File", 26, v -> v.element().file()),
                 Column.wrapped("Derived from", 30, StatedValue::derivedFrom),

@@ -28,13 +28,13 @@ final class MethodsSheet {
     private static List<Column<ReadMethod>> columns(Map<String, String> names) {
         return List.of(
                 Column.wrapped("Element", 28, m -> m.element().name()),
-                Column.text("GlobalId", 25, m -> m.element().globalId()),
-                Column.text("Role", 9, ReadMethod::role),
+                Column.text("GlobalId", 30, m -> m.element().globalId()),
+                Column.text("Role", 10, ReadMethod::role),
                 Column.wrapped("Chosen because of", 28, m -> m.element().evidence()),
                 Column.wrapped("Read from", 36, ReadMethod::representation),
                 Column.text("Engine", 16, ReadMethod::engine),
-                Column.text("Shape is", 10, ReadMethod::basis),
-                Column.text("Closed", 8, m -> m.closed() ? "yes" : "no"),
+                Column.text("Shape is", 11, ReadMethod::basis),
+                Column.text("Closed", 9, m -> m.closed() ? "yes" : "no"),
                 Column.wrapped("Remarks", 40, m -> String.join("\n", m.remarks())),
                 Column.wrapped(
                         "Planes",

@@ -6,7 +6,8 @@ public enum HealthKind {
             Importance.HIGH,
             "Element not read",
             "It is in no quantity and no outcome; what lies beside it may be judged wrongly.",
-            "Export it with a body that the reason does not rule out, or name it under selectors if it is no roof."),
+            "Export it in a kind of body that is read, as the reason says; if it is neither roof nor support, exclude it"
+                    + " under selectors in runtrue.yaml."),
     WITHOUT_PLANE(
             Importance.HIGH,
             "Roof element without a plane",
