@@ -3,6 +3,7 @@ package runtrue.shape.profile;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import runtrue.shape.curve.Fineness;
 
 /**
  * An area in a plane, in file units.
@@ -26,9 +27,9 @@ public record Profile(String name, Ring outer, List<Ring> voids) {
         return new Profile(name, Ring.of(new double[] {0, 0, xLength, 0, xLength, yLength, 0, yLength}, 0), List.of());
     }
 
-    /** A circle about the origin with chords no farther from it than the tolerance. */
-    public static Profile circle(String name, double radius, double chord) {
-        return new Profile(name, Arcs.ellipse(radius, radius, chord), List.of());
+    /** A circle about the origin. */
+    public static Profile circle(String name, double radius, Fineness fineness) {
+        return new Profile(name, Arcs.ellipse(radius, radius, fineness), List.of());
     }
 
     /** The profile moved within its plane; the transform's third dimension is ignored. */

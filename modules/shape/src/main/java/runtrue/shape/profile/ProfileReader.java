@@ -6,21 +6,21 @@ import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
+import runtrue.shape.curve.Fineness;
 
 /** Profiles of every kind the schema knows that bound an area: start with {@link #read}. */
 public final class ProfileReader {
     private static final int DEEPEST = 20;
 
-    private final CurveReader curves;
+    private final Fineness fineness;
+    private final OutlineReader curves;
     private final StandardProfiles standard;
 
-    /**
-     * @param chord greatest distance between a curve and its chords, in file units
-     * @param point corners this near to each other are one, in file units
-     */
-    public ProfileReader(double chord, double point) {
-        this.curves = new CurveReader(chord, point);
-        this.standard = new StandardProfiles(chord, point);
+    /** The fineness is in file units. */
+    public ProfileReader(Fineness fineness) {
+        this.fineness = fineness;
+        this.curves = new OutlineReader(fineness);
+        this.standard = new StandardProfiles(fineness);
     }
 
     /**
@@ -43,7 +43,7 @@ public final class ProfileReader {
             case "IfcCompositeProfileDef" -> composite(profile, depth);
             case "IfcCenterLineProfileDef" ->
                 List.of(CentreLine.thickened(
-                        name(profile), curves.line(profile.ref("Curve"), 0), profile.real("Thickness")));
+                        name(profile), curves.chain(profile.ref("Curve")), profile.real("Thickness"), fineness));
             default -> List.of(standard.read(profile, name(profile)));
         };
     }

@@ -3,18 +3,17 @@ package runtrue.shape.profile;
 import java.util.List;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
+import runtrue.shape.curve.Fineness;
 
 /**
  * The schema's parameterised profiles, centred on their bounding boxes. Fillets, edge radii and flange slopes are left
  * out: they change a section's area by a few percent and none of its outer dimensions.
  */
 final class StandardProfiles {
-    private final double chord;
-    private final double point;
+    private final Fineness fineness;
 
-    StandardProfiles(double chord, double point) {
-        this.chord = chord;
-        this.point = point;
+    StandardProfiles(Fineness fineness) {
+        this.fineness = fineness;
     }
 
     Profile read(IfcEntity p, String name) {
@@ -26,12 +25,15 @@ final class StandardProfiles {
         return switch (p.type()) {
             case "IfcRectangleProfileDef" -> plain(name, Outlines.rectangle(size(p, "XDim"), size(p, "YDim")));
             case "IfcRoundedRectangleProfileDef" ->
-                new Profile(name, rounded(size(p, "XDim"), size(p, "YDim"), p.real("RoundingRadius")), List.of());
+                new Profile(
+                        name,
+                        Arcs.rounded(size(p, "XDim"), size(p, "YDim"), p.real("RoundingRadius"), fineness),
+                        List.of());
             case "IfcRectangleHollowProfileDef" -> rectangleHollow(p, name);
             case "IfcCircleProfileDef" -> new Profile(name, circle(size(p, "Radius")), List.of());
             case "IfcCircleHollowProfileDef" -> circleHollow(p, name);
             case "IfcEllipseProfileDef" ->
-                new Profile(name, Arcs.ellipse(size(p, "SemiAxis1"), size(p, "SemiAxis2"), chord), List.of());
+                new Profile(name, Arcs.ellipse(size(p, "SemiAxis1"), size(p, "SemiAxis2"), fineness), List.of());
             case "IfcTrapeziumProfileDef" ->
                 plain(
                         name,
@@ -101,7 +103,7 @@ final class StandardProfiles {
     }
 
     private Profile plain(String name, double[] xy) {
-        Ring ring = Ring.of(xy, point);
+        Ring ring = Ring.of(xy, fineness.point());
         if (!(ring.signedArea() > 0)) {
             throw new ShapeException(
                     "The profile " + name + " has no area: its thicknesses are greater than its outer dimensions.");
@@ -110,7 +112,7 @@ final class StandardProfiles {
     }
 
     private Ring circle(double radius) {
-        return Arcs.ellipse(radius, radius, chord);
+        return Arcs.ellipse(radius, radius, fineness);
     }
 
     private Profile circleHollow(IfcEntity p, String name) {
@@ -122,10 +124,12 @@ final class StandardProfiles {
         double x = size(p, "XDim");
         double y = size(p, "YDim");
         double wall = 2 * size(p, "WallThickness");
-        Ring outer = Ring.of(Outlines.rectangle(x, y), point);
+        Ring outer = Ring.of(Outlines.rectangle(x, y), fineness.point());
         boolean open = x > wall && y > wall;
         return new Profile(
-                name, outer, open ? List.of(Ring.of(Outlines.rectangle(x - wall, y - wall), point)) : List.of());
+                name,
+                outer,
+                open ? List.of(Ring.of(Outlines.rectangle(x - wall, y - wall), fineness.point())) : List.of());
     }
 
     /** Before IFC4 this is an I shape with a top flange of its own; since then both flanges are named. */
@@ -141,23 +145,5 @@ final class StandardProfiles {
                         p.has("TopFlangeThickness") ? size(p, "TopFlangeThickness") : bottomThickness,
                         size(p, "OverallDepth"),
                         size(p, "WebThickness")));
-    }
-
-    private Ring rounded(double xDim, double yDim, double radius) {
-        double r = Math.min(radius, 0.5 * Math.min(xDim, yDim));
-        if (!(r > 0)) {
-            return Ring.of(Outlines.rectangle(xDim, yDim), point);
-        }
-        Path path = new Path();
-        int chords = Arcs.chords(r, Math.PI / 2, chord);
-        for (int corner = 0; corner < 4; corner++) {
-            double sx = corner == 0 || corner == 3 ? 1 : -1;
-            double sy = corner < 2 ? 1 : -1;
-            for (int i = 0; i <= chords; i++) {
-                double angle = Math.PI / 2 * (corner + (double) i / chords);
-                path.add(sx * (0.5 * xDim - r) + r * Math.cos(angle), sy * (0.5 * yDim - r) + r * Math.sin(angle));
-            }
-        }
-        return Ring.of(path.toArray(), point);
     }
 }

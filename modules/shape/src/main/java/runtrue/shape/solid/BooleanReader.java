@@ -56,7 +56,7 @@ final class BooleanReader {
             Mesh mesh = Combination.of(kind, solid.mesh(), tool, tolerances, remarks);
             return kind == Combination.Kind.UNION ? new Solid(mesh, Optional.empty()) : solid.with(mesh);
         }
-        HalfSpace halfSpace = HalfSpaces.read(second, frame, items.curves(frame));
+        HalfSpace halfSpace = HalfSpaces.read(second, frame, items.outlines(frame));
         return switch (kind) {
             case DIFFERENCE -> solid.with(halfSpace.cutFrom(solid.mesh(), tolerances, remarks));
             case INTERSECTION -> solid.with(halfSpace.commonWith(solid.mesh(), tolerances, remarks));

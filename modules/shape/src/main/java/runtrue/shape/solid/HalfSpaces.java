@@ -6,14 +6,14 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
 import runtrue.shape.mesh.FacePlane;
-import runtrue.shape.profile.CurveReader;
+import runtrue.shape.profile.OutlineReader;
 import runtrue.shape.profile.Ring;
 
 /** IfcHalfSpaceSolid and its kinds. The box of a boxed half-space only says where it is looked at, and is ignored. */
 final class HalfSpaces {
     private HalfSpaces() {}
 
-    static HalfSpace read(IfcEntity halfSpace, AffineTransformMatrix3D frame, CurveReader curves) {
+    static HalfSpace read(IfcEntity halfSpace, AffineTransformMatrix3D frame, OutlineReader outlines) {
         IfcEntity surface = halfSpace.ref("BaseSurface");
         if (!surface.isA("IfcPlane")) {
             throw new ShapeException("Half-spaces bounded by " + surface.type() + " are not read (" + halfSpace.label()
@@ -25,7 +25,7 @@ final class HalfSpaces {
         if (!halfSpace.isA("IfcPolygonalBoundedHalfSpace")) {
             return new HalfSpace(intoMaterial, Optional.empty());
         }
-        Ring ring = curves.ring(halfSpace.ref("PolygonalBoundary"));
+        Ring ring = outlines.ring(halfSpace.ref("PolygonalBoundary"));
         AffineTransformMatrix3D axes = frame.multiply(halfSpace.model().transform(halfSpace.ref("Position")));
         return new HalfSpace(intoMaterial, Optional.of(new HalfSpace.Bound(ring, axes)));
     }

@@ -9,9 +9,10 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
 import runtrue.shape.Tolerances;
+import runtrue.shape.curve.Fineness;
 import runtrue.shape.mesh.Mesh;
 import runtrue.shape.mesh.Shells;
-import runtrue.shape.profile.CurveReader;
+import runtrue.shape.profile.OutlineReader;
 import runtrue.shape.profile.Profile;
 import runtrue.shape.profile.ProfileReader;
 
@@ -52,7 +53,7 @@ public final class ItemReader {
             case "IfcBooleanResult", "IfcBooleanClippingResult" ->
                 List.of(new BooleanReader(this, tolerances, remarks).read(item, frame, depth));
             case "IfcCsgSolid" -> read(item.ref("TreeRootExpression"), frame, depth + 1);
-            case "IfcBlock", "IfcRightCircularCylinder" -> List.of(Primitives.read(item, frame, chord(frame)));
+            case "IfcBlock", "IfcRightCircularCylinder" -> List.of(Primitives.read(item, frame, fineness(frame)));
             case "IfcFacetedBrep",
                     "IfcFacetedBrepWithVoids",
                     "IfcAdvancedBrep",
@@ -81,7 +82,7 @@ public final class ItemReader {
             throw new ShapeException("The depth of " + item.label() + " is not positive.");
         }
         List<Solid> solids = new ArrayList<>(1);
-        ProfileReader profiles = new ProfileReader(chord(frame), point(frame));
+        ProfileReader profiles = new ProfileReader(fineness(frame));
         for (Profile profile : profiles.read(item.ref("SweptArea"))) {
             solids.add(Extrusion.of(profile, placement, direction.multiply(depth)));
         }
@@ -133,17 +134,14 @@ public final class ItemReader {
         return Shells.solid(faces.xyz(), faces.faces(), tolerances, remarks);
     }
 
-    CurveReader curves(AffineTransformMatrix3D frame) {
-        return new CurveReader(chord(frame), point(frame));
+    OutlineReader outlines(AffineTransformMatrix3D frame) {
+        return new OutlineReader(fineness(frame));
     }
 
-    private double chord(AffineTransformMatrix3D frame) {
-        return tolerances.chord() / scale(frame);
-    }
-
-    /** A hundredth of the point tolerance, so that profiles keep what exporters meant. */
-    private double point(AffineTransformMatrix3D frame) {
-        return 0.01 * tolerances.point() / scale(frame);
+    /** In file units. The point tolerance is a hundredth of the program's, so that profiles keep what exporters meant. */
+    private Fineness fineness(AffineTransformMatrix3D frame) {
+        double scale = scale(frame);
+        return Fineness.of(tolerances.chord() / scale, 0.01 * tolerances.point() / scale);
     }
 
     private static double scale(AffineTransformMatrix3D frame) {

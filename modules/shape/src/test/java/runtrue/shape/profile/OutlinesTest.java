@@ -3,9 +3,13 @@ package runtrue.shape.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.shape.curve.Chain;
+import runtrue.shape.curve.Fineness;
 
 /** Areas in mm2. Handbook areas hold root fillets, (4 - pi) r2 for the four of an I section; those are added here. */
 class OutlinesTest {
@@ -57,29 +61,9 @@ class OutlinesTest {
     }
 
     @Test
-    void an_arc_through_three_points_keeps_its_ends_and_its_side() {
-        Path path = new Path();
-        Arcs.through(path, new double[] {1, 0}, new double[] {0, -1}, new double[] {-1, 0}, 1e-4);
-        double[] xy = path.toArray();
-        assertThat(xy[0]).isEqualTo(1);
-        assertThat(xy[xy.length - 2]).isEqualTo(-1);
-        for (int i = 0; i < xy.length; i += 2) {
-            assertThat(Math.hypot(xy[i], xy[i + 1])).isEqualTo(1, within(1e-12));
-            assertThat(xy[i + 1]).isLessThanOrEqualTo(1e-12);
-        }
-    }
-
-    @Test
-    void chords_leave_the_arc_by_no_more_than_the_tolerance() {
-        for (double radius : new double[] {0.02, 0.3, 7, 400}) {
-            int n = Arcs.chords(radius, Math.PI, 0.002);
-            assertThat(radius * (1 - Math.cos(Math.PI / n / 2))).isLessThanOrEqualTo(0.002 + 1e-12);
-        }
-    }
-
-    @Test
     void a_centre_line_profile_has_length_times_thickness() {
-        double[] angle = {0, 0, 100, 0, 100, 50};
-        assertThat(CentreLine.thickened("L", angle, 4).area()).isEqualTo(150 * 4, within(1e-9));
+        Chain angle = Chain.polyline(List.of(Vector3D.ZERO, Vector3D.of(100, 0, 0), Vector3D.of(100, 50, 0)));
+        assertThat(CentreLine.thickened("L", angle, 4, Fineness.of(2, 1e-6)).area())
+                .isEqualTo(150 * 4, within(1e-9));
     }
 }

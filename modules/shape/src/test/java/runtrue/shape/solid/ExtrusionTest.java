@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import runtrue.shape.ShapeException;
+import runtrue.shape.curve.Fineness;
 import runtrue.shape.profile.Profile;
 import runtrue.shape.profile.Ring;
 
@@ -67,7 +68,7 @@ class ExtrusionTest {
     @CsvSource({"0.05", "0.5", "5", "50"})
     void a_cylinder_misses_its_volume_by_no_more_than_the_chord_tolerance_allows(double radius) {
         double chord = Bodies.TOLERANCES.chord();
-        Profile circle = Profile.circle("pipe", radius, chord);
+        Profile circle = Profile.circle("pipe", radius, Fineness.of(chord, 0));
         double volume = Extrusion.of(circle, AffineTransformMatrix3D.identity(), Vector3D.of(0, 0, 2))
                 .mesh()
                 .volume();
