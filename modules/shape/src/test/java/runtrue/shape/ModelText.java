@@ -49,9 +49,26 @@ final class ModelText {
         return readText(FRAME.replace(line, replacement) + data, Vector3D.ZERO);
     }
 
+    /** As {@link #read}, by another schema than IFC4. */
+    static Shape readIn(String schema, String data) {
+        return readText(FRAME + data, Vector3D.ZERO, schema);
+    }
+
+    /** A model in metres and radians whose slab stands in a placement. */
+    static Shape readInMetres(String placement, String data) {
+        String frame = FRAME.replace(".MILLI.", "$")
+                .replace("(#4,#5)", "(#4,#8)")
+                .replace("#15=IFCLOCALPLACEMENT($,#11);", placement);
+        return readText(frame + data, Vector3D.ZERO);
+    }
+
     private static Shape readText(String data, Vector3D origin) {
+        return readText(data, origin, "IFC4");
+    }
+
+    private static Shape readText(String data, Vector3D origin, String schema) {
         String text = "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');\n"
-                + "FILE_SCHEMA(('IFC4'));\nENDSEC;\nDATA;\n" + data + "\nENDSEC;\nEND-ISO-10303-21;\n";
+                + "FILE_SCHEMA(('" + schema + "'));\nENDSEC;\nDATA;\n" + data + "\nENDSEC;\nEND-ISO-10303-21;\n";
         try (StepFile file = StepFile.of("test.ifc", text.getBytes(StandardCharsets.ISO_8859_1))) {
             return ShapeReader.of(Tolerances.standard(), origin)
                     .read(IfcModel.of(file).entity(100));

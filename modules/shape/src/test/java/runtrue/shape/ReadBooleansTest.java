@@ -109,7 +109,7 @@ class ReadBooleansTest {
     @Test
     void an_opening_that_is_not_read_is_a_remark() {
         Shape.Body body = body(
-                "#200=IFCEXTRUDEDAREASOLID(#211,#11,#12,200.);" + opening("IFCSPHERE(#11,500.)", "0.,0.,0.") + BLOCK);
+                "#200=IFCEXTRUDEDAREASOLID(#211,#11,#12,200.);" + opening("IFCSPHERE(#11,-500.)", "0.,0.,0.") + BLOCK);
         assertThat(body.remarks()).singleElement().asString().contains("#300", "was not subtracted", "IfcSphere");
         assertThat(UpwardPlanes.volume(body.faces())).isEqualTo(2.4, within(1e-9));
     }

@@ -14,7 +14,7 @@ class UnreadTest {
             delimiter = '|',
             value = {
                 "#200=IFCREVOLVEDAREASOLID(#211,#11,$,1.);|IfcRevolvedAreaSolid",
-                "#200=IFCSWEPTDISKSOLID(#201,1.,$,$,$);#201=IFCPOLYLINE(());|IfcSweptDiskSolid",
+                "#200=IFCSWEPTDISKSOLID(#201,1.,$,$,$);#201=IFCPOLYLINE(());|#201 (IfcPolyline) has no points",
                 "#200=IFCEXTRUDEDAREASOLID(#999,#11,#12,200.);|#999",
                 "#200=IFCEXTRUDEDAREASOLID(#211,#11,#12,0.);|depth of #200",
                 "#200=IFCEXTRUDEDAREASOLID(#211,#11,#12,$);|#200",
@@ -65,7 +65,7 @@ class UnreadTest {
         Shape shape = ModelText.readWith(
                 "$,$,(#102)",
                 "$,$,(#102,#103)",
-                "#103=IFCSHAPEREPRESENTATION(#2,'Facetation','SweptSolid',(#210));#200=IFCSPHERE(#11,5.);" + BLOCK);
+                "#103=IFCSHAPEREPRESENTATION(#2,'Facetation','SweptSolid',(#210));#200=IFCSPHERE(#11,-5.);" + BLOCK);
         assertThat(shape)
                 .isInstanceOfSatisfying(
                         Shape.Body.class,
@@ -82,7 +82,7 @@ class UnreadTest {
 
     @Test
     void a_part_that_cannot_be_read_is_a_remark_beside_the_others() {
-        Shape shape = ModelText.readWith("'Any',(#200)", "'Any',(#200,#210)", "#200=IFCSPHERE(#11,5.);" + BLOCK);
+        Shape shape = ModelText.readWith("'Any',(#200)", "'Any',(#200,#210)", "#200=IFCSPHERE(#11,-5.);" + BLOCK);
         assertThat(shape)
                 .isInstanceOfSatisfying(
                         Shape.Body.class,

@@ -56,6 +56,15 @@ public record Chain(List<Piece> pieces) {
                 .toList());
     }
 
+    /** The same chain with its parameter counting lengths, exact for lines and arcs of circles. */
+    public Chain byLength(Fineness fineness) {
+        List<Piece> result = new ArrayList<>(pieces.size());
+        for (Piece piece : pieces) {
+            result.addAll(piece.byLength(fineness));
+        }
+        return new Chain(result);
+    }
+
     /** The part between two of its parameters, the first the lesser one; they are brought within the chain. */
     public Chain part(double from, double to) {
         List<Piece> result = new ArrayList<>();

@@ -12,7 +12,11 @@ import runtrue.step.StepValue;
 public final class CurveReader {
     private static final int DEEPEST = 50;
 
+    /** Curves within curves; composite curves that name the same ones again and again would take for ever. */
+    private static final int MOST_CURVES = 200_000;
+
     private final Fineness fineness;
+    private int curves;
 
     /**
      * @param fineness what is one point; offset curves are also cut into chords while they are read
@@ -27,6 +31,7 @@ public final class CurveReader {
      * @throws ShapeException when it is endless or empty, or its kind is not read
      */
     public Chain read(IfcEntity curve) {
+        curves = 0;
         Chain chain = read(curve, 0);
         if (chain.pieces().isEmpty()) {
             throw new ShapeException("The curve " + curve.label() + " has no points.");
@@ -68,14 +73,20 @@ public final class CurveReader {
         return start <= end ? whole.part(start, end) : whole.part(end, start).reversed();
     }
 
+    /** The part of an endless line between two of its parameters. */
+    public Chain partOfLine(IfcEntity line, double from, double to) {
+        return Chain.of(new Piece(line(line), from, to, Math.abs(to - from)));
+    }
+
     /** What the file calls the parameter at the beginning of a curve, where a chain has 0. */
     public static double firstParameter(IfcEntity curve) {
         return curve.isA("IfcBSplineCurve") ? BSplines.read(curve).start() : 0;
     }
 
     private Chain read(IfcEntity curve, int depth) {
-        if (depth > DEEPEST) {
-            throw new ShapeException("The curve " + curve.label() + " refers to itself.");
+        curves++;
+        if (depth > DEEPEST || curves > MOST_CURVES) {
+            throw new ShapeException("The curve " + curve.label() + " refers to itself, or to too many others.");
         }
         return switch (curve.type()) {
             case "IfcPolyline" -> Chain.polyline(Places.of(curve.refs("Points")));

@@ -1,5 +1,7 @@
 package runtrue.shape.curve;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -25,6 +27,23 @@ public record Piece(Curve curve, double start, double end, double span) {
 
     public Piece reversed() {
         return new Piece(curve, end, start, span);
+    }
+
+    /** This piece with its length as its span; a curve of uneven speed is cut at its stations, chords taken for lengths. */
+    List<Piece> byLength(Fineness fineness) {
+        boolean circle = curve instanceof Conic conic
+                && Math.abs(conic.first().norm() - conic.second().norm())
+                        <= 1e-9 * conic.first().norm();
+        if (circle || curve instanceof Line) {
+            double speed = curve.tangent(start).norm();
+            return List.of(new Piece(curve, start, end, speed * Math.abs(end - start)));
+        }
+        double[] t = curve.stations(start, end, fineness);
+        List<Piece> parts = new ArrayList<>(t.length);
+        for (int i = 1; i < t.length; i++) {
+            parts.add(new Piece(curve, t[i - 1], t[i], curve.at(t[i - 1]).distance(curve.at(t[i]))));
+        }
+        return parts;
     }
 
     /** The part between two shares of the span, 0 to 1. */

@@ -12,9 +12,13 @@ import runtrue.shape.curve.Fineness;
 public final class ProfileReader {
     private static final int DEEPEST = 20;
 
+    /** Profiles within profiles; composites that name the same ones again and again would take for ever. */
+    private static final int MOST_PROFILES = 10_000;
+
     private final Fineness fineness;
     private final OutlineReader curves;
     private final StandardProfiles standard;
+    private int profiles;
 
     /** The fineness is in file units. */
     public ProfileReader(Fineness fineness) {
@@ -29,12 +33,14 @@ public final class ProfileReader {
      * @throws ShapeException when the profile bounds no area or its kind is not read
      */
     public List<Profile> read(IfcEntity profile) {
+        profiles = 0;
         return read(profile, 0);
     }
 
     private List<Profile> read(IfcEntity profile, int depth) {
-        if (depth > DEEPEST) {
-            throw new ShapeException("The profile " + profile.label() + " refers to itself.");
+        profiles++;
+        if (depth > DEEPEST || profiles > MOST_PROFILES) {
+            throw new ShapeException("The profile " + profile.label() + " refers to itself, or to too many others.");
         }
         return switch (profile.type()) {
             case "IfcArbitraryClosedProfileDef", "IfcArbitraryProfileDefWithVoids" -> List.of(arbitrary(profile));

@@ -6,11 +6,11 @@ import runtrue.shape.ShapeException;
 final class FaceBudget {
     static final int MOST_FACES = 2_000_000;
 
-    private int used;
+    private long used;
 
-    void take(int faces) {
+    void take(long faces) {
         used += faces;
-        if (used > MOST_FACES || used < 0) {
+        if (used > MOST_FACES) {
             throw new ShapeException("The element has more than " + MOST_FACES
                     + " faces, which is more than is read; export it with less detail.");
         }

@@ -15,6 +15,8 @@ import runtrue.shape.mesh.Shells;
 import runtrue.shape.profile.OutlineReader;
 import runtrue.shape.profile.Profile;
 import runtrue.shape.profile.ProfileReader;
+import runtrue.shape.sweep.SweepReader;
+import runtrue.shape.sweep.Workshop;
 
 /** Representation items as meshes, by class: start with {@link #read}. One reader serves one element. */
 public final class ItemReader {
@@ -53,7 +55,6 @@ public final class ItemReader {
             case "IfcBooleanResult", "IfcBooleanClippingResult" ->
                 List.of(new BooleanReader(this, tolerances, remarks).read(item, frame, depth));
             case "IfcCsgSolid" -> read(item.ref("TreeRootExpression"), frame, depth + 1);
-            case "IfcBlock", "IfcRightCircularCylinder" -> List.of(Primitives.read(item, frame, fineness(frame)));
             case "IfcFacetedBrep",
                     "IfcFacetedBrepWithVoids",
                     "IfcAdvancedBrep",
@@ -64,10 +65,23 @@ public final class ItemReader {
             case "IfcOpenShell", "IfcClosedShell", "IfcConnectedFaceSet" -> List.of(plain(shell(item, frame)));
             case "IfcTriangulatedFaceSet", "IfcPolygonalFaceSet", "IfcTriangulatedIrregularNetwork" ->
                 List.of(plain(new FaceSets(budget, tolerances, remarks).read(item, frame)));
-            default ->
-                throw new ShapeException("Shapes of type " + item.type() + " are not read yet (" + item.label()
-                        + "); export this element as a faceted body or a plain extrusion.");
+            default -> built(item, frame);
         };
+    }
+
+    private List<Solid> built(IfcEntity item, AffineTransformMatrix3D frame) {
+        Workshop workshop = new Workshop(tolerances, remarks, budget::take);
+        if (Primitives.reads(item.type())) {
+            return List.of(new Primitives(workshop, fineness(frame)).read(item, frame));
+        }
+        if (SweepReader.reads(item.type())) {
+            return new SweepReader(workshop, fineness(frame))
+                    .read(item, placed(item, frame)).stream()
+                            .map(swept -> new Solid(swept.mesh(), swept.straight()))
+                            .toList();
+        }
+        throw new ShapeException("Shapes of type " + item.type() + " are not read (" + item.label()
+                + "); export this element as a faceted body or a plain extrusion.");
     }
 
     private static Solid plain(Mesh mesh) {
