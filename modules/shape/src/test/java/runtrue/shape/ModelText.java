@@ -6,7 +6,7 @@ import runtrue.ifc.IfcModel;
 import runtrue.step.StepFile;
 
 /** Small IFC4 models in millimetres and degrees with one slab, #100, whose body is item #200. */
-final class ModelText {
+public final class ModelText {
     private static final String FRAME = """
             #1=IFCPROJECT('0000000000000000000001',$,'p',$,$,$,$,(#2),#3);
             #2=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-5,#11,$);
@@ -66,9 +66,18 @@ final class ModelText {
         return readText(data, origin, "IFC4");
     }
 
-    private static Shape readText(String data, Vector3D origin, String schema) {
-        String text = "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');\n"
+    /** The whole text of a model whose slab has these lines for its body. */
+    public static String text(String schema, String data) {
+        return wrapped(schema, FRAME + data);
+    }
+
+    private static String wrapped(String schema, String data) {
+        return "ISO-10303-21;\nHEADER;\nFILE_DESCRIPTION((''),'2;1');\nFILE_NAME('','',(''),(''),'','','');\n"
                 + "FILE_SCHEMA(('" + schema + "'));\nENDSEC;\nDATA;\n" + data + "\nENDSEC;\nEND-ISO-10303-21;\n";
+    }
+
+    private static Shape readText(String data, Vector3D origin, String schema) {
+        String text = wrapped(schema, data);
         try (StepFile file = StepFile.of("test.ifc", text.getBytes(StandardCharsets.ISO_8859_1))) {
             return ShapeReader.of(Tolerances.standard(), origin)
                     .read(IfcModel.of(file).entity(100));
