@@ -8,7 +8,8 @@ package runtrue.shape;
  * @param angle planes whose normals differ less than this are parallel: 0.2 degrees, a tenth of the least pitch sheeted
  * @param joint gaps in a plane up to this are bridged: movement joints between panels
  * @param edge two planes meet in an edge when both come this near to their line of intersection
- * @param chord greatest distance between a curve and its facets
+ * @param chord greatest distance between a curve and its facets: as much as the plane tolerance, so that facets say no
+ *     less than the planes they become; an arc of 10 m has facets 0.4 m wide, and circles keep twelve sides at least
  * @param sliver areas under this (square metres) are no roof
  */
 public record Tolerances(

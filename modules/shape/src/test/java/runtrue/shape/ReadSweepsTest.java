@@ -284,6 +284,50 @@ class ReadSweepsTest {
         assertThat(volume((Shape.Body) shape)).isEqualTo(0.2 * 0.2 * 4, within(0.002));
     }
 
+    /** A block of 400 by 300 by 200 mm with what is cut from it or joined to it: volumes by formula, within the chords. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "DIFFERENCE|#212=IFCSPHERE(#11,80.);|0.023731917|0.0001",
+                "UNION|#212=IFCSPHERE(#11,80.);|0.025876495|0.0005",
+                "INTERSECTION|#212=IFCSPHERE(#11,80.);|0.000268083|0.00003",
+                "DIFFERENCE|#212=IFCSWEPTDISKSOLID(#221,40.,$,$,$);#221=IFCPOLYLINE((#231,#232));"
+                        + "#231=IFCCARTESIANPOINT((200.,150.,-100.));#232=IFCCARTESIANPOINT((200.,150.,300.));"
+                        + "|0.022994690|0.0001",
+                "DIFFERENCE|#212=IFCREVOLVEDAREASOLID(#211,#11,#213,90.);#211=IFCCIRCLEPROFILEDEF(.AREA.,$,#215,30.);"
+                        + "#215=IFCAXIS2PLACEMENT2D(#216,$);#216=IFCCARTESIANPOINT((100.,150.));"
+                        + "#213=IFCAXIS1PLACEMENT(#10,#214);#214=IFCDIRECTION((0.,-1.,0.));|0.023555868|0.0001"
+            })
+    void curved_bodies_combine_with_plane_ones(String operator, String tool, double volume, double slack) {
+        Shape.Body body = body(
+                "#200=IFCBOOLEANRESULT(." + operator + ".,#210,#212);" + "#210=IFCBLOCK(#11,400.,300.,200.);" + tool);
+        assertThat(volume(body)).isEqualTo(volume, within(slack));
+    }
+
+    @Test
+    void a_profile_swept_along_a_spline_has_the_volume_of_its_way() {
+        String way =
+                "#221=IFCBSPLINECURVEWITHKNOTS(2,(#10,#231,#232),.UNSPECIFIED.,.F.,.F.,(3,3),(0.,1.),.UNSPECIFIED.);"
+                        + "#231=IFCCARTESIANPOINT((2000.,0.,0.));#232=IFCCARTESIANPOINT((4000.,2000.,0.));";
+        Shape.Body body = body("#200=IFCFIXEDREFERENCESWEPTAREASOLID(#211,#11,#221,0.,1.,#12);" + way + RECTANGLE);
+        // Length of the parabola with these control points: |C'| = 4 sqrt(1 + t2), integrated from 0 to 1.
+        double length = 2 * (Math.sqrt(2) + Math.log(1 + Math.sqrt(2)));
+        assertThat(volume(body)).isEqualTo(0.02 * length, within(0.02 * length * 1e-3));
+    }
+
+    @Test
+    void a_moulding_on_a_cylinder_stands_off_its_axis() {
+        Shape.Body ring = body("#200=IFCSURFACECURVESWEPTAREASOLID(#211,#11,#221,$,$,#222);"
+                + "#222=IFCCYLINDRICALSURFACE(#11,1000.);#221=IFCCIRCLE(#11,1000.);" + RECTANGLE);
+        double exact = 2 * Math.PI * 0.02;
+        assertThat(volume(ring)).isBetween(exact * (1 - 2 * CHORD), exact);
+        assertThat(ring.faces())
+                .allSatisfy(face -> assertThat(face.outline())
+                        .allSatisfy(
+                                p -> assertThat(Math.hypot(p.getX(), p.getY())).isBetween(0.9 - CHORD, 1.1 + 1e-9)));
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
