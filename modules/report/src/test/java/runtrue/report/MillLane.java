@@ -69,6 +69,7 @@ final class MillLane {
                 planes(),
                 edges(),
                 List.of(new BodyResult("B-01", List.of("P-3f2a", "P-77b0"), 15.76, 12.5, 124.0, 125.386, List.of())),
+                List.of(),
                 findings(),
                 List.of(new Conforming(
                         "F-c001",

@@ -12,6 +12,7 @@ import java.util.List;
  * @param drop name of the drop
  * @param settings in force, with where each came from
  * @param tolerances with the reason for each
+ * @param gridLines of all files of the drop
  * @param findings all that does not conform, was not assessed or was conceded, in full
  * @param conforming what conforms, in short
  * @param concessions what became of each
@@ -36,6 +37,7 @@ public record CheckResult(
         List<PlaneResult> planes,
         List<EdgeResult> edges,
         List<BodyResult> bodies,
+        List<GridLine> gridLines,
         List<Finding> findings,
         List<Conforming> conforming,
         List<ConcessionResult> concessions,
@@ -56,6 +58,7 @@ public record CheckResult(
         planes = List.copyOf(planes);
         edges = List.copyOf(edges);
         bodies = List.copyOf(bodies);
+        gridLines = List.copyOf(gridLines);
         findings = List.copyOf(findings);
         conforming = List.copyOf(conforming);
         concessions = List.copyOf(concessions);

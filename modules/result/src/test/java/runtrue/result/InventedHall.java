@@ -15,6 +15,7 @@ import runtrue.ifc.Element;
 import runtrue.ifc.stated.AreaMeaning;
 import runtrue.ifc.stated.StatedKind;
 import runtrue.ifc.stated.StatedQuantity;
+import runtrue.ifc.GridAxis;
 import runtrue.result.build.CheckInput;
 import runtrue.result.build.Trust;
 import runtrue.roof.EdgeKind;
@@ -119,7 +120,10 @@ public final class InventedHall {
                 List.of(new UnreadElement(
                         "2Bad", "Dome", "IfcRoof", "architecture.ifc", 77, "Roof", "roof", "Body/AdvancedBrep", "No.")),
                 trust(slab),
-                List.of());
+                List.of(new GridAxis(
+                        "Grid",
+                        "B",
+                        List.of(Vector3D.of(430_000, 5_300_000, 120), Vector3D.of(430_012, 5_300_000, 120)))));
     }
 
     private static Trust trust(Element slab) {

@@ -38,6 +38,7 @@ class BannerTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                List.of(),
                 new BillResult(List.of(), List.of(), List.of()),
                 List.of(),
                 List.of(),

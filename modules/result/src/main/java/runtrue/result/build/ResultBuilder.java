@@ -10,12 +10,14 @@ import java.util.stream.Collectors;
 import runtrue.bill.Bill;
 import runtrue.bill.BillLine;
 import runtrue.ifc.Element;
+import runtrue.ifc.GridAxis;
 import runtrue.result.BillResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
 import runtrue.result.ConcessionResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.FileInfo;
+import runtrue.result.GridLine;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
 import runtrue.result.RoofSystemInfo;
@@ -79,6 +81,7 @@ public final class ResultBuilder {
                 roof.planes().stream().map(mapping::map).toList(),
                 roof.edges().stream().map(this::edge).toList(),
                 roof.bodies().stream().map(this::body).toList(),
+                input.axes().stream().map(ResultBuilder::gridLine).toList(),
                 judgements.stream()
                         .filter(j -> FindingMapping.outcome(j) != Outcome.CONFORMS)
                         .map(findings::finding)
@@ -153,6 +156,13 @@ public final class ResultBuilder {
                 Rounded.of(zone.area()),
                 Rounded.of(zone.tributary()),
                 plane == null ? List.of() : world.regions(plane.frame(), zone.region()));
+    }
+
+    private static GridLine gridLine(GridAxis axis) {
+        return new GridLine(
+                axis.grid(),
+                axis.name(),
+                axis.points().stream().map(World::place).toList());
     }
 
     private static RoofSystemInfo system(RoofSystem system) {

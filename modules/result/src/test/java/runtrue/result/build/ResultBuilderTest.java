@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import runtrue.result.Direction;
 import runtrue.result.Finding;
 import runtrue.result.HealthLine;
 import runtrue.result.Importance;
+import runtrue.result.GridLine;
 import runtrue.result.InventedHall;
 import runtrue.result.Measure;
 import runtrue.result.Outcome;
@@ -104,6 +106,13 @@ class ResultBuilderTest {
     @Test
     void placesOfFindingsAreInTheWorldAlreadyAndStayThere() {
         assertThat(result.findings().get(0).place()).contains(new Point(430_001, 5_300_002, 123));
+    }
+
+    @Test
+    void gridLinesAreInTheWorldAlreadyAndStayThere() {
+        assertThat(result.gridLines())
+                .containsExactly(new GridLine(
+                        "Grid", "B", List.of(new Point(430_000, 5_300_000, 120), new Point(430_012, 5_300_000, 120))));
     }
 
     @Test
