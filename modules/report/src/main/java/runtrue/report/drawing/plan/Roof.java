@@ -1,0 +1,59 @@
+package runtrue.report.drawing.plan;
+
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import runtrue.result.CheckResult;
+import runtrue.result.EdgeResult;
+import runtrue.result.PlaneResult;
+
+/**
+ * What one drawing shows: planes that lie together, with their edges and what was found of them.
+ *
+ * @param planes largest first
+ */
+public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> marks) {
+    /** Largest first: the order in which things are worth their room on paper. */
+    private static final Comparator<PlaneResult> BY_SIZE =
+            Comparator.comparingDouble(PlaneResult::grossAreaSquareMetres).reversed().thenComparing(PlaneResult::id);
+
+    public Roof {
+        planes = planes.stream().sorted(BY_SIZE).toList();
+        edges = List.copyOf(edges);
+        marks = List.copyOf(marks);
+    }
+
+    static Roof of(CheckResult result, List<PlaneResult> planes) {
+        Set<String> ids = new HashSet<>();
+        planes.forEach(p -> ids.add(p.id()));
+        return new Roof(
+                planes,
+                result.edges().stream()
+                        .filter(e -> e.planes().stream().anyMatch(ids::contains))
+                        .toList(),
+                Mark.of(result, ids));
+    }
+
+    /** Names of its buildings, or of the drop when the models name none. */
+    public String name(CheckResult result) {
+        String buildings = planes.stream()
+                .map(PlaneResult::building)
+                .filter(b -> !b.isBlank())
+                .distinct()
+                .sorted()
+                .collect(Collectors.joining(", "));
+        return buildings.isEmpty() ? result.drop() : buildings;
+    }
+
+    double grossArea() {
+        return planes.stream().mapToDouble(PlaneResult::grossAreaSquareMetres).sum();
+    }
+
+    /** A plane's name without the building, which stands in the title. */
+    public static String shortName(String planeName) {
+        int slash = planeName.lastIndexOf(" / ");
+        return slash < 0 ? planeName : planeName.substring(slash + 3);
+    }
+}

@@ -1,0 +1,25 @@
+package runtrue.report.drawing.plan;
+
+/** Signs of a plan beside its edges, in the order of the legend. */
+public enum Sign {
+    FALL("fall, water runs this way"),
+    SHEETS("sheets; number × length"),
+    SUPPORT("support line, numbered from the eave"),
+    SPAN("spans along the fall"),
+    LONG_SPAN("span longer than allowed"),
+    PENETRATION("penetration; width × length"),
+    GRID("grid line"),
+    NON_CONFORMING("does not conform; row in the workbook"),
+    CONCEDED("conceded; row in the workbook"),
+    NOT_ASSESSED("not assessed");
+
+    private final String words;
+
+    Sign(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
+}
