@@ -20,7 +20,7 @@ import runtrue.result.Point;
  * @param north bearing of north from the models' +Y, clockwise, radians
  */
 record Axonometry(double north) {
-    private static final double RISE = Math.toRadians(32);
+    private static final double RISE = Math.toRadians(42);
 
     /**
      * Towards the light in plan: from between west and south-west, so that the slopes of a gable or a hip differ whichever

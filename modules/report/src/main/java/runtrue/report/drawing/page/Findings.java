@@ -70,7 +70,7 @@ final class Findings {
     private static String first(Mark mark) {
         Finding finding = mark.finding();
         if (mark.outcome() == Outcome.NOT_ASSESSED) {
-            int count = mark.findings().size();
+            long count = mark.findings().stream().map(Finding::rule).distinct().count();
             return "Not assessed: " + count + (count == 1 ? " rule" : " rules") + " on "
                     + Roof.shortName(finding.planeName());
         }
@@ -91,8 +91,15 @@ final class Findings {
         String where = finding.gridPlace().isEmpty() ? "" : " · " + finding.gridPlace();
         String plane = Roof.shortName(finding.planeName());
         return mark.outcome() == Outcome.CONCEDED
-                ? "conceded · " + plane + where + " · " + finding.id()
-                : finding.severity().label() + " · " + plane + where + " · " + finding.id();
+                ? "conceded · " + shortId(finding) + " · " + plane + where
+                : finding.severity().label() + " · " + shortId(finding) + " · " + plane + where;
+    }
+
+    /** What tells findings of one rule apart; the rule stands above it. */
+    private static String shortId(Finding finding) {
+        return finding.id().startsWith(finding.rule() + "-")
+                ? finding.id().substring(finding.rule().length() + 1)
+                : finding.id();
     }
 
     private static String text(Measure measure) {

@@ -14,7 +14,7 @@ import runtrue.report.drawing.svg.Type;
 
 /** What the signs mean: those that appear, no others. Edges left, the rest right. */
 record Legend(List<String> edges, List<Sign> signs, String hatch) {
-    private static final double ROW = 4.6;
+    private static final double ROW = 5;
     private static final double SAMPLE = 11;
 
     static Legend of(Canvas canvas) {

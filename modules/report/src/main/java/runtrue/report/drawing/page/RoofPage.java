@@ -77,9 +77,8 @@ public final class RoofPage {
 
     private List<String> notes(Canvas canvas) {
         List<String> notes = new ArrayList<>();
-        notes.add("Lengths in metres, true along the slope: do not scale them off a plan. Sheet lengths are before allowances.");
-        notes.add("Drawn from the models as read; not a design. An engineer's design, local codes and a safety plan for work"
-                + " on the roof come first.");
+        notes.add("Not a design: an engineer's design, local codes and a safety plan for work on the roof come first.");
+        notes.add("Lengths in metres along the slope, not to be scaled off the plan. Sheets are before allowances.");
         if (!canvas.leftOut().isEmpty()) {
             notes.add(String.join(" ", canvas.leftOut()));
         }
@@ -95,7 +94,7 @@ public final class RoofPage {
         Box picture = side.top("Seen from the south-east", Math.min(58, side.left().height() * 0.24));
         new Axonometry(north.bearing()).draw(side.svg(), roof.planes(), picture.grown(-1.5));
         planes(side);
-        Box rest = side.top("Findings", side.left().height() - 7);
+        Box rest = side.top("Findings, numbered as in non-conformances.xlsx", side.left().height() - 7);
         new Findings(side.svg()).draw(rest, roof.marks());
     }
 
@@ -103,7 +102,8 @@ public final class RoofPage {
         Box head = side.top(19);
         Svg svg = side.svg();
         double width = head.width();
-        svg.text(new Vec(head.left(), head.top() + 4.4), Anchor.START, Type.TITLE, Svg.cut(title, width, Type.TITLE));
+        Type type = Type.TITLE.width(title) <= width ? Type.TITLE : Type.SUBTITLE;
+        svg.text(new Vec(head.left(), head.top() + 4.4), Anchor.START, type, Svg.cut(title, width, type));
         svg.text(
                 new Vec(head.left(), head.top() + 9.6),
                 Anchor.START,
@@ -116,8 +116,8 @@ public final class RoofPage {
         int failing = count(Outcome.DOES_NOT_CONFORM);
         int open = count(Outcome.NOT_ASSESSED);
         int conceded = count(Outcome.CONCEDED);
-        String text = failing == 0 ? "nothing found that does not conform" : failing + " not conforming";
-        return text + (open > 0 ? ", " + open + " not assessed" : "") + (conceded > 0 ? ", " + conceded + " conceded" : "");
+        return "Not conforming: " + failing + " · not assessed: " + open
+                + (conceded > 0 ? " · conceded: " + conceded : "");
     }
 
     private int count(Outcome outcome) {
@@ -128,7 +128,8 @@ public final class RoofPage {
     }
 
     private void planes(Side side) {
-        int shown = Math.min(MOST_PLANES, roof.planes().size());
+        int most = fit.paper() == Paper.A4 ? 5 : MOST_PLANES;
+        int shown = Math.min(most, roof.planes().size());
         boolean more = shown < roof.planes().size();
         Box box = side.top("Planes", (shown + 1 + (more ? 1 : 0)) * Side.pairHeight() + 2);
         double y = box.top() + Type.SMALL.size();

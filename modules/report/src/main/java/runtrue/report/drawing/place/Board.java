@@ -16,7 +16,8 @@ public final class Board {
     private static final double CELL = 12;
 
     private final Box area;
-    private final Map<Long, List<Tilted>> cells = new HashMap<>();
+    private final Map<Long, List<Tilted>> solid = new HashMap<>();
+    private final Map<Long, List<Tilted>> thin = new HashMap<>();
 
     /** An empty board; nothing finds room outside of {@code area}. */
     public Board(Box area) {
@@ -25,6 +26,11 @@ public final class Board {
 
     /** Whether it lies on the board and on nothing that is taken. */
     public boolean free(Tilted place) {
+        return freeForLine(place) && clear(thin, place);
+    }
+
+    /** The same for a thin line, which may cross other thin lines. */
+    public boolean freeForLine(Tilted place) {
         Box bounds = place.bounds();
         if (bounds.left() < area.left()
                 || bounds.right() > area.right()
@@ -32,14 +38,29 @@ public final class Board {
                 || bounds.bottom() > area.bottom()) {
             return false;
         }
+        return clear(solid, place);
+    }
+
+    private boolean clear(Map<Long, List<Tilted>> taken, Tilted place) {
         boolean[] hit = new boolean[1];
-        cells(bounds, cell -> hit[0] |= cells.getOrDefault(cell, List.of()).stream().anyMatch(place::overlaps));
+        cells(
+                place.bounds(),
+                cell -> hit[0] |= taken.getOrDefault(cell, List.of()).stream().anyMatch(place::overlaps));
         return !hit[0];
     }
 
     /** Takes a place whatever lies there. */
     public void take(Tilted place) {
-        cells(place.bounds(), cell -> cells.computeIfAbsent(cell, c -> new ArrayList<>())
+        add(solid, place);
+    }
+
+    /** Takes a place for a thin line: labels keep off it, other thin lines may cross it. */
+    public void takeForLine(Tilted place) {
+        add(thin, place);
+    }
+
+    private void add(Map<Long, List<Tilted>> taken, Tilted place) {
+        cells(place.bounds(), cell -> taken.computeIfAbsent(cell, c -> new ArrayList<>())
                 .add(place));
     }
 

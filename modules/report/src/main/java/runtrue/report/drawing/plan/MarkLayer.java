@@ -67,11 +67,13 @@ public final class MarkLayer {
     void draw() {
         canvas.svg().group("findings");
         for (Placed p : placed) {
-            canvas.svg().group("finding", p.mark.finding().id());
             if (p.centre.minus(p.place).length() > 0.1) {
                 canvas.svg().line(Path.line(p.place, p.centre), Pen.of(colour(p.mark.outcome()), 0.2));
                 canvas.svg().circle(p.place, 0.5, colour(p.mark.outcome()), Pen.of(Ink.WHITE, 0));
             }
+        }
+        for (Placed p : placed) {
+            canvas.svg().group("finding", p.mark.finding().id());
             draw(canvas.svg(), p.centre, p.mark.outcome(), p.mark.sign());
             canvas.svg().end();
             canvas.used(sign(p.mark.outcome()));

@@ -19,6 +19,9 @@ public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> 
     private static final Comparator<PlaneResult> BY_SIZE =
             Comparator.comparingDouble(PlaneResult::grossAreaSquareMetres).reversed().thenComparing(PlaneResult::id);
 
+    /** A GlobalId in place of a name tells people nothing. */
+    private static final String GLOBAL_ID = "[0-3][0-9A-Za-z_$]{21}";
+
     public Roof {
         planes = planes.stream().sorted(BY_SIZE).toList();
         edges = List.copyOf(edges);
@@ -40,7 +43,7 @@ public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> 
     public String name(CheckResult result) {
         String buildings = planes.stream()
                 .map(PlaneResult::building)
-                .filter(b -> !b.isBlank())
+                .filter(b -> !b.isBlank() && !b.matches(GLOBAL_ID))
                 .distinct()
                 .sorted()
                 .collect(Collectors.joining(", "));

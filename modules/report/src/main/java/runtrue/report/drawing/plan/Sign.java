@@ -4,13 +4,13 @@ package runtrue.report.drawing.plan;
 public enum Sign {
     FALL("fall, water runs this way"),
     SHEETS("sheets; number × length"),
-    SUPPORT("support line, numbered from the eave"),
+    SUPPORT("support line, S1 at the eave"),
     SPAN("spans along the fall"),
     LONG_SPAN("span longer than allowed"),
     PENETRATION("penetration; width × length"),
     GRID("grid line"),
-    NON_CONFORMING("does not conform; row in the workbook"),
-    CONCEDED("conceded; row in the workbook"),
+    NON_CONFORMING("does not conform"),
+    CONCEDED("conceded"),
     NOT_ASSESSED("not assessed");
 
     private final String words;

@@ -19,7 +19,7 @@ final class SpanLayer {
     private static final double SAME = 0.005;
     private static final Pen PEN = Pen.of(Ink.GREY, 0.18);
     /** The chain begins and ends at edges, whose own room it may touch. */
-    private static final double CLEAR_OF_EDGES = 1.2;
+    private static final double CLEAR_OF_EDGES = 2.5;
 
     private static final int MOST_TRIED = 80;
 
@@ -52,10 +52,10 @@ final class SpanLayer {
         double high = chain.stream().mapToDouble(s -> s.v().toMetres()).max().orElse(0);
         for (double share : new double[] {0.1, 0.9, 0.2, 0.8, 0.35, 0.65, 0.5}) {
             double u = common.fromMetres() + share * common.lengthMetres();
-            Tilted line = Tilted.around(patch.at(u, low), patch.at(u, high), 1.4)
+            Tilted line = Tilted.around(patch.at(u, low), patch.at(u, high), 1)
                     .shortened(CLEAR_OF_EDGES);
-            if (canvas.board().free(line)) {
-                canvas.board().take(line);
+            if (canvas.board().freeForLine(line)) {
+                canvas.board().takeForLine(line);
                 chain.forEach(
                         s -> BarLine.draw(canvas.svg(), patch.at(u, s.v().fromMetres()), patch.at(u, s.v().toMetres()), PEN));
                 figures(patch, chain, u);
@@ -110,7 +110,7 @@ final class SpanLayer {
     private void figure(Patch patch, List<Span> run, double u) {
         double v = (run.get(0).v().fromMetres() + run.get(run.size() - 1).v().toMetres()) / 2;
         String length = Figures.metres(run.get(0).lengthMetres());
-        Vec side = patch.across().unit().times(1.9);
+        Vec side = patch.across().unit().times(2);
         List<Tilted> places = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
             places.add(new Tilted(patch.at(u, v).plus(side.times(way)), patch.up().unit(), 0, 0));

@@ -140,20 +140,20 @@ final class StripLayer {
             Vec start = patch.at(from, v).plus(inset);
             Vec end = patch.at(to, v).minus(inset);
             Tilted line = Tilted.around(start, end, 1);
-            if (!canvas.board().free(line)) {
+            if (!canvas.board().freeForLine(line)) {
                 continue;
             }
             List<Tilted> places = new ArrayList<>();
             for (double at : SHARES) {
                 places.add(new Tilted(
                         patch.at(from + at * (to - from), v)
-                                .plus(patch.up().unit().times(1.9)),
+                                .plus(patch.up().unit().times(2)),
                         patch.across().unit(),
                         0,
                         0));
             }
             if (canvas.label(places, Type.SMALL, text)) {
-                canvas.board().take(line);
+                canvas.board().takeForLine(line);
                 BarLine.draw(canvas.svg(), start, end, Pen.of(Ink.GREY, 0.18));
                 return true;
             }

@@ -14,6 +14,9 @@ import runtrue.result.PlaneResult.SupportLine;
 
 /** Support lines, member by member, so that one that stops short shows as such. */
 final class SupportLayer {
+    /** Support lines nearer than this on paper, millimetres, have every fifth number only. */
+    private static final double CLOSE = 6;
+
     static final Pen PEN = new Pen(Ink.GREY, 0.3, "2.6 0.7");
 
     private final Canvas canvas;
@@ -40,8 +43,11 @@ final class SupportLayer {
     /** Numbers near the ends of the lines, first on one side and then on the other. */
     void label(List<Patch> patches) {
         for (Patch patch : patches) {
+            int last = patch.plane().supports().size();
+            boolean close = spacing(patch) < CLOSE;
             for (SupportLine line : patch.plane().supports()) {
-                if (line.extents().isEmpty()) {
+                boolean passed = close && line.number() != 1 && line.number() != last && line.number() % 5 != 0;
+                if (passed || line.extents().isEmpty()) {
                     continue;
                 }
                 double from = line.extents().get(0).fromMetres();
@@ -55,5 +61,15 @@ final class SupportLayer {
                 canvas.label(places, Type.QUIET, "S" + line.number());
             }
         }
+    }
+
+    /** Mean distance on paper. */
+    private static double spacing(Patch patch) {
+        List<SupportLine> lines = patch.plane().supports();
+        if (lines.size() < 2) {
+            return Double.MAX_VALUE;
+        }
+        double whole = Math.abs(lines.get(lines.size() - 1).vMetres() - lines.get(0).vMetres());
+        return whole * patch.up().length() / (lines.size() - 1);
     }
 }

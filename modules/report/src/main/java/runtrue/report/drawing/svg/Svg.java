@@ -195,10 +195,10 @@ public final class Svg {
         start("pattern");
         id(id);
         attribute("patternUnits", "userSpaceOnUse");
-        attribute("width", "1.6");
-        attribute("height", "1.6");
+        attribute("width", "2.2");
+        attribute("height", "2.2");
         attribute("patternTransform", "rotate(45)");
-        line(Path.line(new Vec(0.4, 0), new Vec(0.4, 1.6)), Pen.of(colour, 0.3));
+        line(Path.line(new Vec(0.4, 0), new Vec(0.4, 2.2)), Pen.of(colour, 0.25));
         end();
         return "url(#" + name(id) + ")";
     }

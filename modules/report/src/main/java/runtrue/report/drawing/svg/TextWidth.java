@@ -25,8 +25,11 @@ final class TextWidth {
         if (WIDE.indexOf(letter) >= 0) {
             return 1.0;
         }
-        if (letter >= '0' && letter <= '9' || letter >= 'a' && letter <= 'z') {
+        if (letter >= '0' && letter <= '9') {
             return 0.64;
+        }
+        if (letter >= 'a' && letter <= 'z') {
+            return 0.61;
         }
         return letter < 0x500 ? 0.76 : 1.05;
     }

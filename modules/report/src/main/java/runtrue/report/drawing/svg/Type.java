@@ -13,6 +13,7 @@ public record Type(double size, boolean bold, String colour) {
     public static final Type NORMAL = new Type(2.8, false, Ink.BLACK);
     public static final Type NAME = new Type(3.1, true, Ink.BLACK);
     public static final Type HEADING = new Type(2.7, true, Ink.BLACK);
+    public static final Type SUBTITLE = new Type(3.9, true, Ink.BLACK);
     public static final Type TITLE = new Type(5.2, true, Ink.BLACK);
 
     /** The same in another colour. */
