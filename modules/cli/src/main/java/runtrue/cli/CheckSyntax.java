@@ -157,8 +157,8 @@ final class CheckSyntax {
                 + " read.",
         "",
         "For each drop a folder is written: quantities.xlsx (what to order), non-conformances.xlsx (what does not"
-                + " meet the rules, and what could not be judged and why) and result.json (the same for other"
-                + " programs). A short table goes to standard output, everything else to standard error.",
+                + " meet the rules, and what could not be judged and why), roof-plan-1.svg and so on (a drawing of each"
+                + " roof to scale) and result.json (the same for other programs). A short table goes to standard output, everything else to standard error.",
         ""
     };
 

@@ -17,6 +17,8 @@ import runtrue.bill.Bills;
 import runtrue.drop.Drop;
 import runtrue.ifc.GridAxis;
 import runtrue.report.Workbooks;
+import runtrue.report.drawing.RoofPlan;
+import runtrue.report.drawing.RoofPlans;
 import runtrue.result.CheckResult;
 import runtrue.result.build.CheckInput;
 import runtrue.result.build.ResultBuilder;
@@ -166,10 +168,18 @@ final class ModelCheck implements DropCheck {
                 ResultParts.counts(result),
                 result.unread().size() + open.failures().size() + unaccounted,
                 notes(result, open),
-                List.of(
-                        new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
-                        new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
-                        new OutputFile("result.json", out -> ResultJson.write(result, out))));
+                files(result));
+    }
+
+    private static List<OutputFile> files(CheckResult result) {
+        List<OutputFile> files = new ArrayList<>(List.of(
+                new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
+                new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
+                new OutputFile("result.json", out -> ResultJson.write(result, out))));
+        for (RoofPlan plan : RoofPlans.of(result)) {
+            files.add(new OutputFile(plan.name() + ".svg", plan::write));
+        }
+        return files;
     }
 
     /** Files that could not be read, and concessions whose findings are back. */

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
@@ -13,11 +14,14 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  * then moved there, so that a run that fails leaves the earlier results as they were and nobody reads half a file.
  */
 final class OutputFolder {
+    /** Names that only this program gives. */
+    private static final Pattern DRAWING = Pattern.compile("roof-plan-[0-9]+\\.svg");
+
     private final Path root;
 
     private OutputFolder(Path root) {
@@ -62,10 +69,23 @@ final class OutputFolder {
             for (int i = 0; i < parts.size(); i++) {
                 move(parts.get(i), folder.resolve(files.get(i).name()));
             }
+            removeEarlierDrawings(folder, files.stream().map(OutputFile::name).collect(Collectors.toSet()));
         } catch (IOException e) {
             throw new OutputException(folder + ": results cannot be written (" + reason(e) + ").", e);
         } finally {
             parts.forEach(OutputFolder::removeLeftover);
+        }
+    }
+
+    /** How many drawings there are depends on the drop; one of an earlier issue would pass for one of this. */
+    private static void removeEarlierDrawings(Path folder, Set<String> written) throws IOException {
+        try (DirectoryStream<Path> drawings = Files.newDirectoryStream(folder)) {
+            for (Path drawing : drawings) {
+                String name = drawing.getFileName().toString();
+                if (DRAWING.matcher(name).matches() && !written.contains(name)) {
+                    Files.delete(drawing);
+                }
+            }
         }
     }
 

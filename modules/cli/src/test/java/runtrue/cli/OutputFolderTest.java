@@ -50,6 +50,19 @@ class OutputFolderTest {
     }
 
     @Test
+    void drawings_of_an_earlier_issue_go_and_those_of_others_stay() throws IOException {
+        OutputFolder folder = OutputFolder.open(root);
+        folder.write("hall", List.of(file("roof-plan-1.svg", "earlier"), file("roof-plan-2.svg", "earlier")), 1);
+        Path marked = Files.writeString(root.resolve("hall/roof-plan-2-marked.svg"), "by hand");
+
+        folder.write("hall", List.of(file("roof-plan-1.svg", "new")), 1);
+
+        assertThat(root.resolve("hall/roof-plan-1.svg")).hasContent("new");
+        assertThat(root.resolve("hall/roof-plan-2.svg")).doesNotExist();
+        assertThat(marked).hasContent("by hand");
+    }
+
+    @Test
     void a_fault_in_what_writes_a_file_comes_through_as_it_is() {
         OutputFile failing = new OutputFile("a.txt", out -> {
             throw new IllegalStateException("sheet without a name");

@@ -35,7 +35,8 @@ record Axonometry(double north) {
                 .map(p -> flat(p, corner))
                 .toList();
         Box extent = Box.around(all);
-        double scale = Math.min(box.width() / Math.max(0.1, extent.width()), box.height() / Math.max(0.1, extent.height()));
+        double scale =
+                Math.min(box.width() / Math.max(0.1, extent.width()), box.height() / Math.max(0.1, extent.height()));
         Vec shift = box.centre().minus(extent.centre().times(scale));
         svg.group("axonometry");
         planes.stream()
@@ -77,9 +78,7 @@ record Axonometry(double north) {
 
     /** East and north of a plan vector. */
     private double[] turned(double x, double y) {
-        return new double[] {
-            x * Math.cos(north) - y * Math.sin(north), x * Math.sin(north) + y * Math.cos(north)
-        };
+        return new double[] {x * Math.cos(north) - y * Math.sin(north), x * Math.sin(north) + y * Math.cos(north)};
     }
 
     private String shade(Direction normal) {

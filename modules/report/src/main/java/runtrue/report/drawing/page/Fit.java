@@ -31,9 +31,8 @@ record Fit(Paper paper, View view) {
 
     static Fit of(Roof roof) {
         double turn = turn(roof.planes().get(0));
-        List<Point> points = roof.planes().stream()
-                .flatMap(p -> p.outline().stream())
-                .toList();
+        List<Point> points =
+                roof.planes().stream().flatMap(p -> p.outline().stream()).toList();
         Fit small = of(Paper.A4, points, turn);
         return small.view.denominator() <= SMALL_PAGE ? small : of(Paper.A3, points, turn);
     }
@@ -51,7 +50,8 @@ record Fit(Paper paper, View view) {
         Box metres = Box.around(points.stream().map(whole::at).toList());
         int scale = SCALES[SCALES.length - 1];
         for (int i = SCALES.length - 1; i >= 0; i--) {
-            if (metres.width() * 1000 / SCALES[i] > room.width() || metres.height() * 1000 / SCALES[i] > room.height()) {
+            if (metres.width() * 1000 / SCALES[i] > room.width()
+                    || metres.height() * 1000 / SCALES[i] > room.height()) {
                 break;
             }
             scale = SCALES[i];
@@ -62,7 +62,8 @@ record Fit(Paper paper, View view) {
 
     /** What brings the main plane's direction across the fall onto the nearer axis of the page. */
     private static double turn(PlaneResult main) {
-        double across = Math.atan2(main.frame().across().y(), main.frame().across().x());
+        double across =
+                Math.atan2(main.frame().across().y(), main.frame().across().x());
         double off = across - Math.round(across / (Math.PI / 2)) * (Math.PI / 2);
         return Math.abs(off) < 1e-4 ? 0 : -off;
     }
@@ -71,14 +72,17 @@ record Fit(Paper paper, View view) {
     static North north(List<PlaneResult> planes, View view) {
         List<Double> offsets = new ArrayList<>();
         for (PlaneResult plane : planes) {
-            if (plane.azimuthDegrees().isPresent() && plane.azimuthTrueNorthDegrees().isPresent()) {
+            if (plane.azimuthDegrees().isPresent()
+                    && plane.azimuthTrueNorthDegrees().isPresent()) {
                 offsets.add(plane.azimuthDegrees().getAsDouble()
                         - plane.azimuthTrueNorthDegrees().getAsDouble());
             }
         }
         double bearing = offsets.isEmpty() ? 0 : Math.toRadians(offsets.get(0));
         return new North(
-                !offsets.isEmpty(), bearing, view.way(Math.sin(bearing), Math.cos(bearing)).unit());
+                !offsets.isEmpty(),
+                bearing,
+                view.way(Math.sin(bearing), Math.cos(bearing)).unit());
     }
 
     /**

@@ -18,8 +18,7 @@ record Legend(List<String> edges, List<Sign> signs, String hatch) {
     private static final double SAMPLE = 11;
 
     static Legend of(Canvas canvas) {
-        return new Legend(
-                new ArrayList<>(canvas.edgeKinds()), new ArrayList<>(canvas.signs()), canvas.hatch());
+        return new Legend(new ArrayList<>(canvas.edgeKinds()), new ArrayList<>(canvas.signs()), canvas.hatch());
     }
 
     double height() {

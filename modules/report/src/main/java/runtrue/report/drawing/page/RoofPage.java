@@ -78,7 +78,7 @@ public final class RoofPage {
     private List<String> notes(Canvas canvas) {
         List<String> notes = new ArrayList<>();
         notes.add("Not a design: an engineer's design, local codes and a safety plan for work on the roof come first.");
-        notes.add("Lengths in metres along the slope, not to be scaled off the plan. Sheets are before allowances.");
+        notes.add("Lengths in metres along the slope, not to be scaled off the plan; sheets in the length to order.");
         if (!canvas.leftOut().isEmpty()) {
             notes.add(String.join(" ", canvas.leftOut()));
         }
@@ -91,10 +91,12 @@ public final class RoofPage {
         side.pairs(side.bottom("About this drawing", facts.size() * Side.pairHeight() + 0.5), facts);
         Legend legend = Legend.of(canvas);
         legend.draw(side.svg(), side.bottom("Signs", legend.height() + 2));
-        Box picture = side.top("Seen from the south-east", Math.min(58, side.left().height() * 0.24));
+        Box picture =
+                side.top("Seen from the south-east", Math.min(58, side.left().height() * 0.24));
         new Axonometry(north.bearing()).draw(side.svg(), roof.planes(), picture.grown(-1.5));
         planes(side);
-        Box rest = side.top("Findings, numbered as in non-conformances.xlsx", side.left().height() - 7);
+        Box rest = side.top(
+                "Findings, numbered as in non-conformances.xlsx", side.left().height() - 7);
         new Findings(side.svg()).draw(rest, roof.marks());
     }
 
@@ -109,7 +111,11 @@ public final class RoofPage {
                 Anchor.START,
                 Type.NAME,
                 Svg.cut("Drop " + result.drop(), width, Type.NAME));
-        svg.text(new Vec(head.left(), head.top() + 14.4), Anchor.START, Type.NORMAL, Svg.cut(outcome(), width, Type.NORMAL));
+        svg.text(
+                new Vec(head.left(), head.top() + 14.4),
+                Anchor.START,
+                Type.NORMAL,
+                Svg.cut(outcome(), width, Type.NORMAL));
     }
 
     private String outcome() {
@@ -128,18 +134,21 @@ public final class RoofPage {
     }
 
     private void planes(Side side) {
-        int most = fit.paper() == Paper.A4 ? 5 : MOST_PLANES;
+        int most = fit.paper().equals(Paper.A4) ? 5 : MOST_PLANES;
         int shown = Math.min(most, roof.planes().size());
         boolean more = shown < roof.planes().size();
         Box box = side.top("Planes", (shown + 1 + (more ? 1 : 0)) * Side.pairHeight() + 2);
         double y = box.top() + Type.SMALL.size();
-        row(side.svg(), box, y, Type.QUIET, List.of("", "pitch", "area m²", "sheets", "longest m"));
+        row(side.svg(), box, y, Type.QUIET, List.of("", "pitch", "area m²", "sheets", "run m"));
         for (PlaneResult plane : roof.planes().subList(0, shown)) {
             y += Side.pairHeight();
             row(side.svg(), box, y, Type.SMALL, cells(plane));
         }
         if (more) {
-            svgMore(side.svg(), new Vec(box.left(), y + Side.pairHeight()), roof.planes().size() - shown);
+            svgMore(
+                    side.svg(),
+                    new Vec(box.left(), y + Side.pairHeight()),
+                    roof.planes().size() - shown);
         }
     }
 
@@ -168,7 +177,8 @@ public final class RoofPage {
         List<List<String>> facts = new ArrayList<>();
         String files = result.files().stream().map(FileInfo::name).collect(Collectors.joining(", "));
         facts.add(List.of(result.files().size() == 1 ? "Model file" : "Model files", files));
-        facts.add(List.of("Rule set", result.ruleSet().name() + " " + result.ruleSet().version()));
+        facts.add(List.of(
+                "Rule set", result.ruleSet().name() + " " + result.ruleSet().version()));
         facts.add(List.of("Roof system", result.roofSystem().title()));
         facts.add(List.of("Its values", result.roofSystem().source()));
         facts.add(List.of("Run", result.runStamp()));

@@ -72,10 +72,7 @@ final class Strip {
             Vec at = left.plus(new Vec(i * part, 0));
             svg.shape(
                     Path.ring(List.of(
-                            at,
-                            at.plus(new Vec(part, 0)),
-                            at.plus(new Vec(part, 1.3)),
-                            at.plus(new Vec(0, 1.3)))),
+                            at, at.plus(new Vec(part, 0)), at.plus(new Vec(part, 1.3)), at.plus(new Vec(0, 1.3)))),
                     i % 2 == 0 ? Ink.BLACK : Ink.WHITE,
                     Pen.of(Ink.BLACK, 0.18));
         }

@@ -60,8 +60,9 @@ public final class Board {
     }
 
     private void add(Map<Long, List<Tilted>> taken, Tilted place) {
-        cells(place.bounds(), cell -> taken.computeIfAbsent(cell, c -> new ArrayList<>())
-                .add(place));
+        cells(
+                place.bounds(),
+                cell -> taken.computeIfAbsent(cell, c -> new ArrayList<>()).add(place));
     }
 
     /** Takes the first place of those given that is free. */

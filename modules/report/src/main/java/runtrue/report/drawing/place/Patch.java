@@ -52,7 +52,8 @@ public record Patch(PlaneResult plane, Vec origin, Vec across, Vec up, List<List
 
     /** Stretches of v within the plane at one u, from low to high, holes left out: pairs of from and to. */
     public List<double[]> alongFall(double u) {
-        return stretches(rings.stream().flatMapToDouble(r -> crossings(r, u)).sorted().toArray());
+        return stretches(
+                rings.stream().flatMapToDouble(r -> crossings(r, u)).sorted().toArray());
     }
 
     private static DoubleStream crossings(List<Vec> ring, double u) {

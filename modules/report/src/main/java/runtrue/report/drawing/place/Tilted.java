@@ -55,7 +55,6 @@ public record Tilted(Vec centre, Vec along, double length, double height) {
     }
 
     private double reach(Vec axis) {
-        return Math.abs(along.dot(axis)) * length / 2
-                + Math.abs(along.turned().dot(axis)) * height / 2;
+        return Math.abs(along.dot(axis)) * length / 2 + Math.abs(along.turned().dot(axis)) * height / 2;
     }
 }

@@ -45,7 +45,7 @@ public record Vec(double x, double y) {
 
     /** The same way or its reverse, whichever text along it can be read from below or from the right. */
     public Vec readable() {
-        boolean upsideDown = x < -1e-6 || Math.abs(x) <= 1e-6 && y > 0;
+        boolean upsideDown = x < -1e-6 || (Math.abs(x) <= 1e-6 && y > 0);
         return upsideDown ? times(-1) : this;
     }
 

@@ -122,8 +122,7 @@ public final class Canvas {
         for (Label label : labels) {
             Tilted place = label.place;
             svg.text(
-                    place.centre()
-                            .plus(place.along().readable().turned().times(label.type.drop())),
+                    place.centre().plus(place.along().readable().turned().times(label.type.drop())),
                     Anchor.MIDDLE,
                     label.degrees,
                     label.type,

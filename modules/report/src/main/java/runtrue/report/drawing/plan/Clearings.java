@@ -51,7 +51,8 @@ final class Clearings {
     private static double distance(Vec at, Vec from, Vec to) {
         Vec way = to.minus(from);
         double square = way.dot(way);
-        double share = square < 1e-12 ? 0 : Math.max(0, Math.min(1, at.minus(from).dot(way) / square));
+        double share =
+                square < 1e-12 ? 0 : Math.max(0, Math.min(1, at.minus(from).dot(way) / square));
         return at.minus(from.towards(to, share)).length();
     }
 }

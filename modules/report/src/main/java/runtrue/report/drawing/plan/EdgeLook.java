@@ -52,10 +52,13 @@ public record EdgeLook(Pen pen, Beside beside) {
     public void draw(Svg svg, Vec from, Vec to, Vec outward) {
         svg.line(Path.line(from, to), pen);
         switch (beside) {
-            case LINE -> svg.line(
-                    Path.line(from.plus(outward.times(0.9)), to.plus(outward.times(0.9))), Pen.of(pen.colour(), 0.18));
+            case LINE ->
+                svg.line(
+                        Path.line(from.plus(outward.times(0.9)), to.plus(outward.times(0.9))),
+                        Pen.of(pen.colour(), 0.18));
             case CORE -> svg.line(Path.line(from, to), Pen.of(Ink.WHITE, pen.width() / 2));
-            case SLANTS -> svg.line(strokes(from, to, List.of(outward, to.minus(from).unit())), Pen.of(Ink.SIDE, 0.25));
+            case SLANTS ->
+                svg.line(strokes(from, to, List.of(outward, to.minus(from).unit())), Pen.of(Ink.SIDE, 0.25));
             case TICKS -> svg.line(strokes(from, to, List.of(outward)), Pen.of(Ink.BLACK, 0.25));
             case NOTHING -> {}
         }

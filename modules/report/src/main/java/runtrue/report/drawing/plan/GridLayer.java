@@ -74,10 +74,12 @@ public final class GridLayer {
 
     /** At the left or upper end, or else at the other. */
     private boolean bubble(String name, Vec[] ends) {
-        boolean turn = ends[0].x() - ends[1].x() > 1e-6 || Math.abs(ends[0].x() - ends[1].x()) <= 1e-6 && ends[0].y() > ends[1].y();
+        Vec way = ends[1].minus(ends[0]);
+        boolean turn = way.x() < -1e-6 || (way.x() <= 1e-6 && way.y() < 0);
         Vec first = turn ? ends[1] : ends[0];
         Vec last = turn ? ends[0] : ends[1];
-        return bubble(name, first, first.minus(last).unit()) || bubble(name, last, last.minus(first).unit());
+        return bubble(name, first, first.minus(last).unit())
+                || bubble(name, last, last.minus(first).unit());
     }
 
     private boolean bubble(String name, Vec end, Vec outward) {
@@ -121,8 +123,6 @@ public final class GridLayer {
                 end = Math.min(end, room[side] / move[side]);
             }
         }
-        return start < end
-                ? Optional.of(new Vec[] {from.towards(to, start), from.towards(to, end)})
-                : Optional.empty();
+        return start < end ? Optional.of(new Vec[] {from.towards(to, start), from.towards(to, end)}) : Optional.empty();
     }
 }

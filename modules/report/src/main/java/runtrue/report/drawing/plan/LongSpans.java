@@ -47,8 +47,8 @@ final class LongSpans {
                 .mapToDouble(LongSpans::metres)
                 .filter(limit -> span.lengthMetres() > limit + 1e-6)
                 .max()
-                .ifPresent(limit -> cases.computeIfAbsent(patch, p -> new ArrayList<>())
-                        .add(new Case(span, limit)));
+                .ifPresent(limit ->
+                        cases.computeIfAbsent(patch, p -> new ArrayList<>()).add(new Case(span, limit)));
     }
 
     private static double metres(Measure measure) {
@@ -98,7 +98,10 @@ final class LongSpans {
             Vec centre = patch.at(span.u().fromMetres() + share * span.u().lengthMetres(), v);
             for (double step : new double[] {0, 3, -3, 6, -6}) {
                 places.add(new Tilted(
-                        centre.plus(patch.up().unit().times(step)), patch.across().unit(), 0, 0));
+                        centre.plus(patch.up().unit().times(step)),
+                        patch.across().unit(),
+                        0,
+                        0));
             }
         }
         return places;

@@ -40,8 +40,8 @@ public record Mark(Outcome outcome, String sign, List<Finding> findings) {
         Map<String, List<Finding>> open = new LinkedHashMap<>();
         result.findings(Outcome.NOT_ASSESSED).stream()
                 .filter(f -> planes.contains(f.plane()))
-                .forEach(f -> open.computeIfAbsent(f.plane(), p -> new ArrayList<>())
-                        .add(f));
+                .forEach(f ->
+                        open.computeIfAbsent(f.plane(), p -> new ArrayList<>()).add(f));
         open.values().forEach(f -> marks.add(new Mark(Outcome.NOT_ASSESSED, "?", f)));
         return marks;
     }

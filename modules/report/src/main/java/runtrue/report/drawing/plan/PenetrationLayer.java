@@ -28,10 +28,12 @@ final class PenetrationLayer {
         for (Patch patch : patches) {
             for (Penetration hole : patch.plane().penetrations()) {
                 List<Vec> ring = ring(hole);
+                if (ring.isEmpty()) {
+                    continue;
+                }
                 canvas.svg().shape("penetration", hole.id(), Path.ring(ring), Ink.WHITE, EDGE);
                 if (ring.size() == 4) {
-                    canvas.svg()
-                            .line(Path.line(ring.get(0), ring.get(2)).segment(ring.get(1), ring.get(3)), CROSS);
+                    canvas.svg().line(Path.line(ring.get(0), ring.get(2)).segment(ring.get(1), ring.get(3)), CROSS);
                 }
                 Box bounds = Box.around(ring);
                 canvas.board().take(Tilted.level(bounds.centre(), bounds.width(), bounds.height()));
@@ -44,6 +46,9 @@ final class PenetrationLayer {
     void label(List<Patch> patches) {
         for (Patch patch : patches) {
             for (Penetration hole : patch.plane().penetrations()) {
+                if (hole.outline().isEmpty()) {
+                    continue;
+                }
                 Box bounds = Box.around(ring(hole));
                 Vec middle = bounds.centre();
                 double below = bounds.height() / 2 + 2;

@@ -30,7 +30,8 @@ final class PlaneLabels {
         boolean[] all = {true};
         patches.forEach(p -> all[0] &= label(p));
         if (!all[0]) {
-            canvas.leftOut("Names of some small planes find no room: see the list of planes or Planes in quantities.xlsx.");
+            canvas.leftOut(
+                    "Names of some small planes find no room: see the list of planes or Planes in quantities.xlsx.");
         }
     }
 
@@ -44,7 +45,8 @@ final class PlaneLabels {
                     + Math.max(
                             Type.NAME.width(lines.get(0)),
                             lines.stream().mapToDouble(Type.SMALL::width).max().orElse(0));
-            double height = lines.size() == 1 ? 3 : Type.NAME.size() * 1.35 + (lines.size() - 1) * Type.SMALL.lineHeight();
+            double height =
+                    lines.size() == 1 ? 3 : Type.NAME.size() * 1.35 + (lines.size() - 1) * Type.SMALL.lineHeight();
             Optional<Vec> place = clearings.stream()
                     .filter(c -> fits(patch, Tilted.level(c, width, height)))
                     .findFirst();
@@ -68,8 +70,8 @@ final class PlaneLabels {
         String pitch = Figures.fixed(plane.pitchDegrees(), 1) + "°";
         String area = Figures.fixed(plane.areaSquareMetres(), 1) + " m²";
         int sheets = plane.sheets().size();
-        String run = sheets + (sheets == 1 ? " sheet" : " sheets") + ", longest "
-                + Figures.metres(plane.longestRunMetres()) + " m";
+        String run = sheets + (sheets == 1 ? " sheet" : " sheets") + ", run " + Figures.metres(plane.longestRunMetres())
+                + " m";
         List<List<String>> variants = new ArrayList<>();
         if (sheets > 0) {
             variants.add(List.of(name, "pitch " + pitch + " · " + area, run));
@@ -107,7 +109,8 @@ final class PlaneLabels {
         }
         Vec down = patch.up().times(-1).unit();
         Box bounds = Box.around(patch.outline());
-        double most = Math.min(20, 0.45 * Math.min(bounds.width() * Math.abs(down.x()) + bounds.height() * Math.abs(down.y()), 60));
+        double most = Math.min(
+                20, 0.45 * Math.min(bounds.width() * Math.abs(down.x()) + bounds.height() * Math.abs(down.y()), 60));
         List<Vec> nearest = clearings.stream()
                 .sorted(Comparator.comparingDouble(c -> c.minus(name).length()))
                 .toList();

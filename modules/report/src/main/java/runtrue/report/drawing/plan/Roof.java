@@ -16,8 +16,10 @@ import runtrue.result.PlaneResult;
  */
 public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> marks) {
     /** Largest first: the order in which things are worth their room on paper. */
-    private static final Comparator<PlaneResult> BY_SIZE =
-            Comparator.comparingDouble(PlaneResult::grossAreaSquareMetres).reversed().thenComparing(PlaneResult::id);
+    private static final Comparator<PlaneResult> BY_SIZE = Comparator.comparingDouble(
+                    PlaneResult::grossAreaSquareMetres)
+            .reversed()
+            .thenComparing(PlaneResult::id);
 
     /** A GlobalId in place of a name tells people nothing. */
     private static final String GLOBAL_ID = "[0-3][0-9A-Za-z_$]{21}";

@@ -4,10 +4,10 @@ package runtrue.report.drawing.plan;
 public enum Sign {
     FALL("fall, water runs this way"),
     SHEETS("sheets; number × length"),
-    SUPPORT("support line, S1 at the eave"),
+    SUPPORT("support line, S1 lowest"),
     SPAN("spans along the fall"),
     LONG_SPAN("span longer than allowed"),
-    PENETRATION("penetration; width × length"),
+    PENETRATION("penetration with its size"),
     GRID("grid line"),
     NON_CONFORMING("does not conform"),
     CONCEDED("conceded"),

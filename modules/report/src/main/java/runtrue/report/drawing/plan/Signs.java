@@ -26,7 +26,8 @@ public final class Signs {
             case FALL -> PlaneLabels.draw(svg, left.plus(new Vec(1, 0)), right);
             case SHEETS -> sheets(svg, left, right);
             case SUPPORT -> svg.line(Path.line(left, right), SupportLayer.PEN);
-            case SPAN -> BarLine.draw(svg, left.plus(new Vec(1, 0)), right.minus(new Vec(1, 0)), Pen.of(Ink.GREY, 0.18));
+            case SPAN ->
+                BarLine.draw(svg, left.plus(new Vec(1, 0)), right.minus(new Vec(1, 0)), Pen.of(Ink.GREY, 0.18));
             case LONG_SPAN -> svg.shape(box(middle, length, 3), hatch, Pen.of(Ink.ACCENT, 0.3));
             case PENETRATION -> penetration(svg, middle);
             case GRID -> svg.line(Path.line(left, right), GridLayer.PEN);

@@ -52,12 +52,11 @@ final class SpanLayer {
         double high = chain.stream().mapToDouble(s -> s.v().toMetres()).max().orElse(0);
         for (double share : new double[] {0.1, 0.9, 0.2, 0.8, 0.35, 0.65, 0.5}) {
             double u = common.fromMetres() + share * common.lengthMetres();
-            Tilted line = Tilted.around(patch.at(u, low), patch.at(u, high), 1)
-                    .shortened(CLEAR_OF_EDGES);
+            Tilted line = Tilted.around(patch.at(u, low), patch.at(u, high), 1).shortened(CLEAR_OF_EDGES);
             if (canvas.board().freeForLine(line)) {
                 canvas.board().takeForLine(line);
-                chain.forEach(
-                        s -> BarLine.draw(canvas.svg(), patch.at(u, s.v().fromMetres()), patch.at(u, s.v().toMetres()), PEN));
+                chain.forEach(s -> BarLine.draw(
+                        canvas.svg(), patch.at(u, s.v().fromMetres()), patch.at(u, s.v().toMetres()), PEN));
                 figures(patch, chain, u);
                 canvas.used(Sign.SPAN);
                 return;
@@ -113,7 +112,8 @@ final class SpanLayer {
         Vec side = patch.across().unit().times(2);
         List<Tilted> places = new ArrayList<>();
         for (int way : new int[] {1, -1}) {
-            places.add(new Tilted(patch.at(u, v).plus(side.times(way)), patch.up().unit(), 0, 0));
+            places.add(
+                    new Tilted(patch.at(u, v).plus(side.times(way)), patch.up().unit(), 0, 0));
         }
         canvas.label(places, Type.SMALL, run.size() == 1 ? length : run.size() + " × " + length);
     }

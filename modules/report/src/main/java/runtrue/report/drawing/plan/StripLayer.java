@@ -13,7 +13,7 @@ import runtrue.report.drawing.svg.Pen;
 import runtrue.report.drawing.svg.Type;
 import runtrue.result.PlaneResult.Sheet;
 
-/** Sheets as strips, and once for each run of equal neighbours how many and how long. */
+/** Sheets as strips, and once for each run of equal neighbours how many and how long to order. */
 final class StripLayer {
     /** Strips narrower than this on paper run together into grey. */
     private static final double NARROWEST = 0.7;
@@ -44,7 +44,8 @@ final class StripLayer {
             return;
         }
         if (patch.across().length() * widest(sheets) < NARROWEST || drawn + sheets.size() > MOST_STRIPS) {
-            canvas.leftOut("Sheets too many or too narrow for this scale are not drawn: see Sheet list in quantities.xlsx.");
+            canvas.leftOut(
+                    "Sheets too many or too narrow for this scale are not drawn: see Sheet list in quantities.xlsx.");
             return;
         }
         drawn += sheets.size();
@@ -113,16 +114,16 @@ final class StripLayer {
     }
 
     private static boolean alike(Sheet a, Sheet b) {
-        return Math.abs(a.lengthMetres() - b.lengthMetres()) < SAME
+        return Math.abs(a.orderMetres() - b.orderMetres()) < SAME
                 && Math.abs(a.v().fromMetres() - b.v().fromMetres()) < SAME
                 && Math.abs(a.v().toMetres() - b.v().toMetres()) < SAME;
     }
 
     private boolean label(Patch patch, List<Sheet> run) {
         Sheet middle = run.get(run.size() / 2);
-        String length = Figures.metres(middle.lengthMetres());
+        String length = Figures.metres(middle.orderMetres());
         String text = run.size() == 1 ? length : run.size() + " × " + length;
-        return run.size() > 2 && bar(patch, run, text) || upright(patch, run, text);
+        return (run.size() > 2 && bar(patch, run, text)) || upright(patch, run, text);
     }
 
     /** Across the run, with a line from its first to its last sheet. */
@@ -176,6 +177,7 @@ final class StripLayer {
             double v = middle.v().fromMetres() + share * middle.v().lengthMetres();
             places.add(new Tilted(patch.at(u, v), patch.up().unit(), 0, 0));
         }
+        places.removeIf(p -> !patch.contains(p.centre()));
         return canvas.label(places, Type.SMALL, text);
     }
 }

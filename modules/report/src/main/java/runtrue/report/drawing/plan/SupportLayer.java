@@ -69,7 +69,8 @@ final class SupportLayer {
         if (lines.size() < 2) {
             return Double.MAX_VALUE;
         }
-        double whole = Math.abs(lines.get(lines.size() - 1).vMetres() - lines.get(0).vMetres());
+        double whole =
+                Math.abs(lines.get(lines.size() - 1).vMetres() - lines.get(0).vMetres());
         return whole * patch.up().length() / (lines.size() - 1);
     }
 }

@@ -44,10 +44,7 @@ public final class Path {
     }
 
     private Path point(char command, Vec point) {
-        data.append(command)
-                .append(Figures.position(point.x()))
-                .append(' ')
-                .append(Figures.position(point.y()));
+        data.append(command).append(Figures.position(point.x())).append(' ').append(Figures.position(point.y()));
         return this;
     }
 

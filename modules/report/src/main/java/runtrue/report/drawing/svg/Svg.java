@@ -254,7 +254,9 @@ public final class Svg {
     }
 
     private static boolean legal(int c) {
-        return c == '\t' || c == '\n' || c >= 0x20 && c < 0xD800 || c > 0xDFFF && c < 0xFFFE || c > 0xFFFF;
+        boolean plain = c >= 0x20 && c < 0xD800;
+        boolean beyondSurrogates = c > 0xDFFF && c != 0xFFFE && c != 0xFFFF;
+        return plain || beyondSurrogates || c == '\t' || c == '\n';
     }
 
     /** What writes a piece of XML. */

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.drawing.place;
+
+import org.jspecify.annotations.NullMarked;

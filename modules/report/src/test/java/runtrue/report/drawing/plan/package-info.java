@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.drawing.plan;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.drawing.svg;
+
+import org.jspecify.annotations.NullMarked;
