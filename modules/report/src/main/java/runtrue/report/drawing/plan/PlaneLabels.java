@@ -18,6 +18,9 @@ import runtrue.result.PlaneResult;
 
 /** Name, pitch and extent of each plane, and which way it falls. */
 final class PlaneLabels {
+    /** A plane narrower than this on paper, millimetres, has no room for text or arrow. */
+    private static final double LEAST = 2.6;
+
     private static final double LEVEL_DEGREES = 0.05;
 
     private final Canvas canvas;
@@ -36,6 +39,10 @@ final class PlaneLabels {
     }
 
     private boolean label(Patch patch) {
+        Box bounds = Box.around(patch.outline());
+        if (Math.min(bounds.width(), bounds.height()) < LEAST) {
+            return false;
+        }
         List<Vec> clearings = Clearings.of(patch);
         if (clearings.isEmpty()) {
             return false;
