@@ -8,8 +8,8 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
-import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
  * Roofs of one pitch and one eaves level over a plan, made without the code under test. Over a convex plan each eave's plane
@@ -21,6 +21,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  */
 record PlannedRoof(Geometry plan, List<Piece> pieces) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Cuts between equal heights would else leave spikes of no width. */
+    private static final PrecisionModel MICROMETRES = new PrecisionModel(1e6);
 
     /** A part of a plane in plan. */
     record Piece(Eave eave, Polygon plan) {}
@@ -75,7 +78,8 @@ record PlannedRoof(Geometry plan, List<Piece> pieces) {
                     // Where two roofs share a plane, the earlier one has it.
                     boolean later = corners.indexOf(other) > corners.indexOf(rectangle);
                     if (other != rectangle && !(later && eaves(other).contains(face.eave()))) {
-                        visible = OverlayNGRobust.overlay(visible, higher(other, face.eave()), OverlayNG.DIFFERENCE);
+                        visible = OverlayNG.overlay(
+                                visible, higher(other, face.eave()), OverlayNG.DIFFERENCE, MICROMETRES);
                     }
                 }
                 for (int i = 0; i < visible.getNumGeometries(); i++) {
@@ -85,7 +89,7 @@ record PlannedRoof(Geometry plan, List<Piece> pieces) {
                     }
                 }
             }
-            plan = OverlayNGRobust.overlay(plan, polygon(rectangle), OverlayNG.UNION);
+            plan = OverlayNG.overlay(plan, polygon(rectangle), OverlayNG.UNION, MICROMETRES);
         }
         return new PlannedRoof(plan, pieces);
     }

@@ -47,7 +47,7 @@ class PlannedRoofsProperties {
         }
     }
 
-    @Property(tries = 120)
+    @Property(tries = 400)
     void over_wings(
             @ForAll Plan plan,
             @ForAll @IntRange(min = 6, max = 20) int width,
@@ -69,7 +69,7 @@ class PlannedRoofsProperties {
         check(PlannedRoof.ofRectangles(Plan.TEE.rectangles(3, 3, 8, 8)), 3);
     }
 
-    @Property(tries = 120)
+    @Property(tries = 400)
     void over_convex_plans(
             @ForAll("convexPlans") List<Coordinate> corners, @ForAll @DoubleRange(min = 3, max = 50) double degrees) {
         PlannedRoof roof = PlannedRoof.convex(corners);
@@ -102,6 +102,7 @@ class PlannedRoofsProperties {
         double plan = planned.plan().getArea();
         assertThat(roof.planes().stream().mapToDouble(l -> l.plane().planArea()).sum())
                 .isCloseTo(plan, within(1e-6 * plan));
+        assertThat(roof.planes()).extracting(l -> l.plane().id()).doesNotHaveDuplicates();
         assertThat(roof.planes())
                 .allSatisfy(l -> assertThat(l.plane().pitch()).isCloseTo(pitch, within(1e-6)))
                 .allSatisfy(PlannedRoofsProperties::sheetsCoverThePlane)

@@ -3,6 +3,7 @@ package runtrue.roof.plane;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -38,22 +39,36 @@ public final class Outlines {
         for (List<Polygon> near : nearGroups(parts, joint)) {
             // A slit within one part (two slabs that touch at a corner only) needs closing as much as a gap does.
             boolean whole = near.size() == 1 && polygons.size() == 1;
-            if (whole) {
-                joined.addAll(near);
-            } else {
-                polygons(closed(near, joint / 2 + 1e-6)).forEach(p -> joined.addAll(apartAtNecks(p, joint / 2)));
-            }
+            List<Polygon> closed = whole ? near : polygons(closed(near, joint / 2 + 1e-6));
+            closed.forEach(p -> joined.addAll(apartAtNecks(p, joint / 2)));
         }
         return joined.stream().map(Outlines::straightened).toList();
     }
 
     /**
      * Parts that hang together by a neck of no more than twice {@code by} are planes of their own: two slopes that meet in
-     * one point of a ridge, which closing the joints around it has thickened.
+     * one point of a ridge, which closing the joints around it has thickened, or a slab that another has cut through.
      */
     private static List<Polygon> apartAtNecks(Polygon polygon, double by) {
+        if (isConvex(polygon)) {
+            return List.of(polygon);
+        }
         List<Polygon> parts = opened(polygon, by);
         return parts.size() > 1 ? parts : List.of(polygon);
+    }
+
+    /** Most planes are, and have no neck. */
+    private static boolean isConvex(Polygon polygon) {
+        Coordinate[] ring = polygon.getExteriorRing().getCoordinates();
+        int turns = 0;
+        for (int i = 0; i + 1 < ring.length; i++) {
+            int turn = Orientation.index(ring[i], ring[i + 1], ring[(i + 2) % (ring.length - 1)]);
+            if (turn * turns < 0) {
+                return false;
+            }
+            turns = turn == 0 ? turns : turn;
+        }
+        return polygon.getNumInteriorRing() == 0;
     }
 
     /** Union of plan views, gaps up to a width (metres) bridged. */
@@ -117,7 +132,7 @@ public final class Outlines {
         return polygons;
     }
 
-    /** Takes out corners that lie on the line between their neighbours: left over from joints. */
+    /** Takes out corners that lie on one line with their neighbours: left over from joints. */
     private static Polygon straightened(Polygon polygon) {
         LinearRing[] holes = new LinearRing[polygon.getNumInteriorRing()];
         for (int i = 0; i < holes.length; i++) {
@@ -145,11 +160,14 @@ public final class Outlines {
         return FACTORY.createLinearRing(corners.toArray(Coordinate[]::new));
     }
 
-    /** A tenth of a millimetre off the line is rounding, not a corner. */
+    /**
+     * Whether three corners lie on one line: a tenth of a millimetre off it is rounding. So does a spike, at whose tip the
+     * ring turns back on itself; what cuts slabs by each other leaves such.
+     */
     private static boolean isOnLine(Coordinate a, Coordinate corner, Coordinate b) {
-        double base = a.distance(b);
+        double longest = Math.max(a.distance(b), Math.max(a.distance(corner), corner.distance(b)));
         double cross = Math.abs((b.x - a.x) * (corner.y - a.y) - (b.y - a.y) * (corner.x - a.x));
-        return base < 1e-9 ? a.distance(corner) < 1e-4 : cross / base < 1e-4;
+        return longest < 1e-4 || cross / longest < 1e-4;
     }
 
     private static LinearRing ring(List<Vector3D> points, PlaneFrame frame) {

@@ -72,7 +72,7 @@ final class PlaneJoiner {
         List<JoinedPlane> planes = new ArrayList<>();
         for (Polygon outline : Outlines.join(polygons, tolerances.joint())) {
             List<SkinFace> own = IntStream.range(0, coplanar.size())
-                    .filter(i -> outline.isWithinDistance(polygons.get(i).getInteriorPoint(), tolerances.joint()))
+                    .filter(i -> isOf(outline, polygons.get(i)))
                     .mapToObj(coplanar::get)
                     .toList();
             if (outline.getArea() > tolerances.sliver() && !own.isEmpty()) {
@@ -80,5 +80,11 @@ final class PlaneJoiner {
             }
         }
         return planes;
+    }
+
+    /** Whether a face is a part of a plane, or a plane a part of it: a slab cut through by another gives two planes. */
+    private boolean isOf(Polygon plane, Polygon face) {
+        return plane.isWithinDistance(face.getInteriorPoint(), tolerances.joint())
+                || face.isWithinDistance(plane.getInteriorPoint(), tolerances.point());
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.roof.plane;
+
+import org.jspecify.annotations.NullMarked;
