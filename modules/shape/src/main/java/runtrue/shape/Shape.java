@@ -8,6 +8,9 @@ import java.util.Optional;
  * Metres, world axes, moved by the origin that the reader was given.
  */
 public sealed interface Shape {
+    /** Name of this module's own reader as an engine. */
+    String BUILT_IN = "built-in reader";
+
     /**
      * A body that was read.
      *
@@ -16,12 +19,29 @@ public sealed interface Shape {
      * @param sweep where the whole body is one straight extrusion (openings and clippings aside)
      * @param representation for example {@code Body/SweptSolid: IfcExtrudedAreaSolid}
      * @param remarks what was done that a person should know, for example an opening that could not be read
+     * @param engine who read it: {@link #BUILT_IN}, or the name and version of another engine
      */
-    record Body(List<Face> faces, boolean closed, Optional<Sweep> sweep, String representation, List<String> remarks)
+    record Body(
+            List<Face> faces,
+            boolean closed,
+            Optional<Sweep> sweep,
+            String representation,
+            List<String> remarks,
+            String engine)
             implements Shape {
         public Body {
             faces = List.copyOf(faces);
             remarks = List.copyOf(remarks);
+        }
+
+        /** One of the built-in reader. */
+        public Body(
+                List<Face> faces, boolean closed, Optional<Sweep> sweep, String representation, List<String> remarks) {
+            this(faces, closed, sweep, representation, remarks, BUILT_IN);
+        }
+
+        public boolean builtIn() {
+            return engine.equals(BUILT_IN);
         }
     }
 

@@ -3,6 +3,8 @@ package runtrue.roof.read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.Element;
 import runtrue.ifc.IfcEntity;
@@ -14,6 +16,7 @@ import runtrue.ifc.select.FoundElement;
 import runtrue.ifc.select.FoundElements;
 import runtrue.ifc.select.Selection;
 import runtrue.roof.ReadElement;
+import runtrue.shape.ElementShapes;
 import runtrue.shape.Shape;
 import runtrue.shape.ShapeReader;
 import runtrue.shape.Tolerances;
@@ -38,8 +41,14 @@ public record DropElements(
         notes = List.copyOf(notes);
     }
 
-    /** Elements of all files of a drop; shapes are read on all processors of the pool that calls this. */
+    /** As below, by the built-in reader. */
     public static DropElements read(List<IfcModel> models, Selection selection, Tolerances tolerances) {
+        return read(models, selection, tolerances, ElementShapes.builtIn());
+    }
+
+    /** Elements of all files of a drop; work is done on all processors of the pool that calls this. */
+    public static DropElements read(
+            List<IfcModel> models, Selection selection, Tolerances tolerances, ElementShapes shapes) {
         List<FoundElement> roofs = new ArrayList<>();
         List<FoundElement> supports = new ArrayList<>();
         List<UnreadElement> broken = new ArrayList<>();
@@ -52,9 +61,16 @@ public record DropElements(
             found.notes().forEach(n -> notes.add(model.file().name() + ": " + n));
         }
         Vector3D origin = origin(roofs, tolerances);
-        ShapeReader shapes = ShapeReader.of(tolerances, origin);
-        List<Shaped> roofShapes = shaped(roofs, shapes);
-        List<Shaped> supportShapes = shaped(supports, shapes);
+        ElementShapes.Reading reading = shapes.read(
+                Stream.concat(roofs.stream(), supports.stream())
+                        .map(FoundElement::entity)
+                        .toList(),
+                tolerances,
+                origin);
+        notes.addAll(reading.notes());
+        List<Shaped> roofShapes = shaped(roofs, reading.shapes().subList(0, roofs.size()));
+        List<Shaped> supportShapes =
+                shaped(supports, reading.shapes().subList(roofs.size(), roofs.size() + supports.size()));
         List<UnreadElement> unread = new ArrayList<>(broken);
         unread.addAll(unread(roofShapes, true));
         unread.addAll(unread(supportShapes, false));
@@ -71,14 +87,36 @@ public record DropElements(
                 return Vector3D.of(Math.rint(corner.getX()), Math.rint(corner.getY()), Math.rint(corner.getZ()));
             }
         }
-        return Vector3D.ZERO;
+        return placed(roofs);
+    }
+
+    /** Where the first roof is placed: another engine may read what this one cannot, and as far off. */
+    private static Vector3D placed(List<FoundElement> roofs) {
+        return roofs.stream()
+                .map(roof -> place(roof.entity()))
+                .filter(Vector3D::isFinite)
+                .findFirst()
+                .map(at -> Vector3D.of(Math.rint(at.getX()), Math.rint(at.getY()), Math.rint(at.getZ())))
+                .orElse(Vector3D.ZERO);
+    }
+
+    /** In metres; not finite when the model does not say: whoever reads the shape meets the same fault and reports it. */
+    private static Vector3D place(IfcEntity roof) {
+        try {
+            IfcModel model = roof.model();
+            return model.placement(roof)
+                    .apply(Vector3D.ZERO)
+                    .multiply(model.units().length());
+        } catch (IfcException e) {
+            return Vector3D.NaN;
+        }
     }
 
     private record Shaped(FoundElement found, Shape shape) {}
 
-    private static List<Shaped> shaped(List<FoundElement> found, ShapeReader shapes) {
-        return found.parallelStream()
-                .map(f -> new Shaped(f, shapes.read(f.entity())))
+    private static List<Shaped> shaped(List<FoundElement> found, List<Shape> shapes) {
+        return IntStream.range(0, found.size())
+                .mapToObj(i -> new Shaped(found.get(i), shapes.get(i)))
                 .toList();
     }
 
@@ -87,9 +125,14 @@ public record DropElements(
                 .filter(s -> s.shape() instanceof Shape.Body)
                 .map(s -> new ReadElement(
                         s.found().entity().model().describe(s.found().entity()),
-                        s.found().evidence(),
+                        evidence(s.found(), (Shape.Body) s.shape()),
                         (Shape.Body) s.shape()))
                 .toList();
+    }
+
+    /** Whoever reads why an element was chosen also reads that its shape is not the built-in reader's. */
+    private static String evidence(FoundElement found, Shape.Body body) {
+        return body.builtIn() ? found.evidence() : found.evidence() + "; shape read by " + body.engine();
     }
 
     /** Nobody can tell whether it is roof: it must not go missing, so it is listed as not read. */
