@@ -19,7 +19,10 @@ import runtrue.step.StepException;
  */
 final class ProductReader implements ShapeReader {
     /** Farther from the origin than this, in metres, no building stands: it is beyond every map grid's northing. */
-    private static final double FARTHEST = 1e8;
+    static final double FARTHEST = 1e8;
+
+    static final String TOO_FAR =
+            "Its coordinates lie more than 100 000 km from the origin or are no numbers: check the placements.";
 
     private final Tolerances tolerances;
     private final Vector3D origin;
@@ -78,9 +81,7 @@ final class ProductReader implements ShapeReader {
         for (Solid solid : solids) {
             Mesh mesh = solid.merged(tolerances).mesh().transformed(world);
             if (!(mesh.box().reach() < FARTHEST)) {
-                return new Shape.Unread(
-                        "Its coordinates lie more than 100 000 km from the origin or are no numbers: check the placements.",
-                        representation.label());
+                return new Shape.Unread(TOO_FAR, representation.label());
             }
             closed &= mesh.closed();
             Faces.addAll(mesh, faces);

@@ -42,6 +42,34 @@ public final class Shells {
         return finished(xyz, clean.toArray(new int[0][][]), tolerances, remarks);
     }
 
+    /**
+     * As {@link #solid} for triangles that another engine made: taken apart into the solids that they were written as, so
+     * that solids which touch stay closed.
+     *
+     * @param corners three point numbers a triangle, counter-clockwise seen from outside
+     */
+    public static List<Mesh> ofTriangles(double[] xyz, int[] corners, Tolerances tolerances, Consumer<String> remarks) {
+        List<Mesh> solids = new ArrayList<>();
+        for (List<int[][]> run : TriangleRuns.of(xyz, corners, tolerances)) {
+            solids.add(solidOfItsOwnPoints(xyz, run, tolerances, remarks));
+        }
+        return solids;
+    }
+
+    /** Each solid carries its points alone: with all of them, a thousand bolts would cost a thousand times a thousand. */
+    private static Mesh solidOfItsOwnPoints(
+            double[] xyz, List<int[][]> triangles, Tolerances tolerances, Consumer<String> remarks) {
+        double[] own = new double[9 * triangles.size()];
+        List<int[][]> faces = new ArrayList<>(triangles.size());
+        for (int t = 0; t < triangles.size(); t++) {
+            for (int k = 0; k < 3; k++) {
+                System.arraycopy(xyz, 3 * triangles.get(t)[0][k], own, 9 * t + 3 * k, 3);
+            }
+            faces.add(new int[][] {{3 * t, 3 * t + 1, 3 * t + 2}});
+        }
+        return solid(own, faces, tolerances, remarks);
+    }
+
     /** Merges neighbours that are coplanar but for the rounding of coordinates: the last step, after all cuts. */
     public static Mesh merged(Mesh mesh, Tolerances tolerances) {
         double[] xyz = mesh.xyz();

@@ -1,6 +1,6 @@
 /**
  * Shapes against an independent geometry program: the IfcOpenShell executable of 2016 that its Java binding brings along.
- * Start with {@link runtrue.shape.outside.GeometryProgramTest}.
+ * Start with {@link runtrue.shape.outside.GeometryProgram}.
  */
 @NullMarked
 package runtrue.shape.outside;
