@@ -72,7 +72,14 @@ final class CheckCommand implements Callable<Integer> {
 
     private CheckOptions options() {
         return new CheckOptions(
-                given.rules(), given.system(), given.settings(), given.overrides(), home(), given.threads());
+                given.rules(),
+                given.system(),
+                given.settings(),
+                given.overrides(),
+                home(),
+                given.threads(),
+                given.geometry(),
+                given.geometryProgram());
     }
 
     /** Set by the launcher; without it the program is at home where it was started. */

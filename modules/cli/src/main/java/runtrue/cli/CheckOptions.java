@@ -3,6 +3,7 @@ package runtrue.cli;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import runtrue.geometryserver.EngineUse;
 
 /**
  * What the command line asks of every drop. Empty means: as the drop's own settings say, else the default.
@@ -13,6 +14,8 @@ import java.util.Optional;
  * @param overrides single settings by key; they win over any settings file
  * @param home folder of the program, where {@code rules/} lies
  * @param threads at least 1
+ * @param geometry what the second geometry engine is asked for
+ * @param geometryProgram executable of that engine in place of the one that comes along
  */
 record CheckOptions(
         Optional<Path> rules,
@@ -20,7 +23,9 @@ record CheckOptions(
         Optional<Path> settings,
         Map<String, String> overrides,
         Path home,
-        int threads) {
+        int threads,
+        EngineUse geometry,
+        Optional<Path> geometryProgram) {
     CheckOptions {
         overrides = Map.copyOf(overrides);
     }

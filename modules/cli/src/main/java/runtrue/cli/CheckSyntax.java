@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import runtrue.geometryserver.EngineUse;
 
 /**
  * Words of {@code runtrue check}: its options and help, and the values given. Built by hand and not from annotations,
@@ -69,6 +70,25 @@ final class CheckSyntax {
                             + " file), several with commas, or never. Default: non-conforming,not-assessed,unread.")
             .build();
 
+    private final OptionSpec geometry = OptionSpec.builder("--geometry")
+            .paramLabel("WHICH")
+            .type(EngineUse.class)
+            .converters(new GeometryChoice.Converter())
+            .completionCandidates(new GeometryChoice.Candidates())
+            .description(
+                    "Who reads shapes. built-in: the built-in reader alone. fill-in: IfcOpenShell, a native program"
+                            + " that is started for it, where the built-in reader cannot (IFC2X3). second: IfcOpenShell"
+                            + " for all elements. compare: as fill-in, and elements on which the two differ are listed."
+                            + " Default: fill-in.")
+            .build();
+
+    private final OptionSpec geometryProgram = option(
+            Path.class,
+            "FILE",
+            "IfcGeomServer executable of IfcOpenShell to start instead of the one that comes along, which knows IFC2X3"
+                    + " alone. It must speak the protocol of version 0.5.",
+            "--geometry-program");
+
     private final OptionSpec threads = option(
             Integer.class,
             "N",
@@ -90,7 +110,8 @@ final class CheckSyntax {
 
     CommandSpec addTo(CommandSpec spec) {
         spec.addPositional(paths);
-        for (OptionSpec option : List.of(rules, system, settings, overrides, output, failOn, threads, quiet)) {
+        for (OptionSpec option : List.of(
+                rules, system, settings, overrides, output, failOn, geometry, geometryProgram, threads, quiet)) {
             spec.addOption(option);
         }
         CommandSyntax.addStandardOptions(spec);
@@ -134,6 +155,14 @@ final class CheckSyntax {
     /** Empty when not given. */
     List<FailOn> failOn() {
         return given(failOn, List.<FailOn>of());
+    }
+
+    EngineUse geometry() {
+        return given(geometry, EngineUse.FILL_IN);
+    }
+
+    Optional<Path> geometryProgram() {
+        return Optional.ofNullable(geometryProgram.getValue());
     }
 
     int threads() {

@@ -8,7 +8,7 @@ import java.util.List;
  * @param planes number of roof planes
  * @param area true area of all planes, penetrations off, square metres
  * @param counts of outcomes, like ones of neighbouring subjects told once
- * @param unread elements and files that could not be read
+ * @param unread elements and files that could not be read, engines that differ
  * @param notes what a person should hear at once: files that could not be read
  * @param files to be written to the drop's output folder
  */

@@ -15,6 +15,9 @@ import java.util.concurrent.ForkJoinPool;
 import runtrue.bill.Bill;
 import runtrue.bill.Bills;
 import runtrue.drop.Drop;
+import runtrue.geometryserver.Comparison;
+import runtrue.geometryserver.GeometryServer;
+import runtrue.geometryserver.SecondEngine;
 import runtrue.ifc.GridAxis;
 import runtrue.report.Workbooks;
 import runtrue.report.drawing.RoofPlan;
@@ -41,6 +44,7 @@ import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.Concessions;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
+import runtrue.shape.ElementShapes;
 import runtrue.shape.Tolerances;
 
 /**
@@ -53,6 +57,9 @@ final class ModelCheck implements DropCheck {
     private final ForkJoinPool pool;
     private final CompletableFuture<RuleSet> rules;
 
+    /** For all drops: what it unpacks is unpacked once, and only when a drop needs it. */
+    private final GeometryServer geometry;
+
     /** Kept so that it is not thrown away unfinished; should it fail, the real writing fails alike and says so. */
     @SuppressWarnings("unused")
     private final CompletableFuture<Void> warmUp;
@@ -61,6 +68,7 @@ final class ModelCheck implements DropCheck {
         this.named = new NamedFiles(options);
         this.runStamp = runStamp;
         this.pool = new ForkJoinPool(options.threads());
+        this.geometry = options.geometryProgram().map(GeometryServer::named).orElseGet(GeometryServer::bundled);
         this.rules = CompletableFuture.supplyAsync(named::ruleSet);
         // The spreadsheet library takes as long to start as a fair model to read; by the time it is needed it is ready.
         warmUp = rules.thenRunAsync(ModelCheck::warmUp);
@@ -117,8 +125,9 @@ final class ModelCheck implements DropCheck {
             OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, Progress progress) {
         progress.stage(Stage.READING_SHAPES, 0);
         Tolerances tolerances = Tolerances.standard();
-        DropElements elements =
-                DropElements.read(open.models(), Selections.of(chosen.settings().selectors()), tolerances);
+        List<Comparison> compared = new ArrayList<>();
+        DropElements elements = DropElements.read(
+                open.models(), Selections.of(chosen.settings().selectors()), tolerances, shapes(compared));
         progress.stage(Stage.LAYING_OUT, 0);
         Roof roof = Roofs.layOut(
                 elements.roofs(),
@@ -156,10 +165,19 @@ final class ModelCheck implements DropCheck {
                 ResultParts.unread(elements),
                 trust,
                 axes));
-        return checked(result, open, roof);
+        return checked(result, open, roof, compared);
     }
 
-    private static CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof) {
+    private ElementShapes shapes(List<Comparison> compared) {
+        return SecondEngine.of(
+                ElementShapes.builtIn(),
+                named.options().geometry(),
+                geometry,
+                Comparison.Tolerance.standard(),
+                compared::add);
+    }
+
+    private static CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof, List<Comparison> compared) {
         int unaccounted =
                 (int) roof.unplaced().stream().filter(u -> !u.counted()).count();
         return new CheckedDrop(
@@ -167,7 +185,7 @@ final class ModelCheck implements DropCheck {
                 result.planes().stream().mapToDouble(p -> p.areaSquareMetres()).sum(),
                 ResultParts.counts(result),
                 result.unread().size() + open.failures().size() + unaccounted,
-                notes(result, open),
+                notes(result, open, compared),
                 files(result));
     }
 
@@ -182,12 +200,13 @@ final class ModelCheck implements DropCheck {
         return files;
     }
 
-    /** Files that could not be read, and concessions whose findings are back. */
-    private static List<String> notes(CheckResult result, OpenDrop open) {
+    /** Files that could not be read, concessions whose findings are back, and engines that were compared. */
+    private static List<String> notes(CheckResult result, OpenDrop open, List<Comparison> compared) {
         List<String> notes = new ArrayList<>(open.failures());
         result.concessions().stream()
                 .filter(c -> !c.state().equals("holds"))
                 .forEach(c -> notes.add(c.from() + ": concession " + c.state() + ". " + c.remark()));
+        notes.addAll(ResultParts.comparison(compared));
         return notes;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import runtrue.geometryserver.Comparison;
 import runtrue.result.CheckResult;
 import runtrue.result.RuleSetInfo;
 import runtrue.result.Setting;
@@ -70,6 +71,23 @@ public final class ResultParts {
                         u.why().representation(),
                         u.why().reason()))
                 .toList();
+    }
+
+    /** What a person asked for with {@code --geometry compare}; nothing when no element was compared. */
+    static List<String> comparison(List<Comparison> compared) {
+        List<String> lines = new ArrayList<>();
+        for (Comparison comparison : compared) {
+            if (!comparison.differences().isEmpty()) {
+                lines.add(comparison.file() + ": " + comparison.sentence());
+            }
+        }
+        if (!compared.isEmpty()) {
+            lines.add(
+                    0,
+                    "elements read by both geometry engines: " + compared.size() + ", of these differing by more than "
+                            + Comparison.Tolerance.standard().text() + ": " + lines.size());
+        }
+        return lines;
     }
 
     static CheckedDrop.Counts counts(CheckResult result) {

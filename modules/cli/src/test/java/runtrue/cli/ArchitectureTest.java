@@ -19,6 +19,8 @@ import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.xmlbeans.XmlObject;
 import org.assertj.core.api.Assertions;
+import org.bimserver.plugins.renderengine.RenderEngineException;
+import org.ifcopenshell.IfcGeomServerClient;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -35,8 +37,8 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  */
 class ArchitectureTest {
     /** Each may know those before it. */
-    private static final List<String> ORDER =
-            List.of("drop", "step", "ifc", "shape", "roof", "rules", "bill", "result", "report", "cli");
+    private static final List<String> ORDER = List.of(
+            "drop", "step", "ifc", "shape", "geometryserver", "roof", "rules", "bill", "result", "report", "cli");
 
     private static final List<String> OUTSIDE_THE_ORDER = List.of("samples", "bench");
 
@@ -87,6 +89,8 @@ class ArchitectureTest {
         return Stream.of(
                 Arguments.of("org.apache.poi", Workbook.class, List.of("report")),
                 Arguments.of("org.apache.xmlbeans", XmlObject.class, List.of("report")),
+                Arguments.of("org.ifcopenshell", IfcGeomServerClient.class, List.of("geometryserver")),
+                Arguments.of("org.bimserver", RenderEngineException.class, List.of("geometryserver")),
                 Arguments.of("picocli", CommandLine.class, List.of("cli")),
                 Arguments.of("dev.cel", CelCompiler.class, List.of("rules")),
                 Arguments.of("tools.jackson.dataformat.yaml", YAMLMapper.class, List.of("rules")),
@@ -120,7 +124,20 @@ class ArchitectureTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"drop", "step", "ifc", "shape", "roof", "rules", "bill", "result", "report", "cli", "samples"})
+            strings = {
+                "drop",
+                "step",
+                "ifc",
+                "shape",
+                "geometryserver",
+                "roof",
+                "rules",
+                "bill",
+                "result",
+                "report",
+                "cli",
+                "samples"
+            })
     void every_module_named_here_exists(String module) {
         Assertions.assertThat(CLASSES.stream().filter(c -> c.getPackageName().equals("runtrue." + module)))
                 .as("classes in runtrue.%s", module)

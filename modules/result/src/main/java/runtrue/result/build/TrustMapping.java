@@ -19,9 +19,6 @@ import runtrue.roof.Roof;
 
 /** How elements were read, and what the models state of them, in the result's words and units. */
 final class TrustMapping {
-    /** Makes faces of all that is read, for now. */
-    private static final String BUILT_IN = "built-in reader";
-
     private TrustMapping() {}
 
     /** Elements of planes in the order of the planes, then supports in the order of the members; each once. */
@@ -68,7 +65,7 @@ final class TrustMapping {
                 List.copyOf(planes),
                 closed ? "derived" : "assumed",
                 read.body().representation(),
-                BUILT_IN,
+                read.body().engine(),
                 closed,
                 remarks);
     }
