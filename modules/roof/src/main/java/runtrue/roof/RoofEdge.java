@@ -5,11 +5,13 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
- * One straight edge.
+ * One edge: straight, or along the arc of a curved plane.
  *
- * @param planes ids of the one or two planes that share it; facets of a curved roof are not among them
+ * @param planes ids of the one or two planes that share it
  * @param from start, metres, moved by the drop origin
- * @param angle between the planes' normals, radians; empty for edges with nothing beyond
+ * @param length metres, along the arc where it follows one
+ * @param angle between the planes' normals, radians; empty for edges with nothing beyond, and where it
+ *     changes along the arc
  */
 public record RoofEdge(
         String id,

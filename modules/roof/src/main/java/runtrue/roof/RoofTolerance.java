@@ -29,6 +29,22 @@ public enum RoofTolerance {
             37,
             "From square to the fall; hips lie at 45 degrees to the fall of one of their planes."),
     CORNER_FACET("corner facet", Unit.FACTOR, 2, "Times the facet it hangs on; a plane beside a vault is larger."),
+    FACETS_ALONG(
+            "facets along one axis",
+            Unit.DEGREE,
+            1,
+            "Narrow facets drawn to a millimetre lie askew by this; a cone or a shell turns by more."),
+    MOSTLY_ALONG(
+            "facets of a barrel",
+            Unit.FACTOR,
+            0.98,
+            "Share of the area along one axis from which a curved roof is a barrel; the rest is rounding."),
+    CIRCLE("circular section", Unit.METRE, 0.01, "Folds of a circle drawn to a millimetre lie nearer to it than this."),
+    CROWN_AT_END(
+            "crown at the end of an arc",
+            Unit.METRE,
+            0.15,
+            "An arc that goes on past its crown by less falls to one side only: a ridge flashing covers that much."),
     PLANES_MEET("fold between planes", Unit.DEGREE, 0.5, "Planes nearer to parallel have no line of intersection."),
     EDGE_ALONG("edge along a fold", Unit.DEGREE, 10, "Sawn and stepped edges are out of line with the fold."),
     LEVEL_EDGE("level edge", Unit.DEGREE, 1, "Ridges and gutters are level within this; hips and valleys rise more."),

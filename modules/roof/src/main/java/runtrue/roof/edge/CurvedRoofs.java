@@ -18,8 +18,9 @@ import runtrue.shape.Tolerances;
  *
  * <p>The sign of a curve is a facet with a fold below it and a fold above it, both lying across its fall and both bent
  * the same way. No plane of a plain roof has that: the planes of a gable or hip roof end at an eave; between gables in a
- * row every ridge is followed by a valley; a hip crosses the fall of at least one of its planes slantwise. Common
- * practice, no source.
+ * row every ridge is followed by a valley; a hip crosses the fall of at least one of its planes slantwise. Cones show
+ * instead by three or more planes of one pitch whose falls turn from each to the next by no more than a curve's fold.
+ * Common practice, no source.
  */
 public final class CurvedRoofs {
     /** A fold sharper than this is one that a roofer makes: a sheet does not follow it by itself. */
@@ -33,6 +34,9 @@ public final class CurvedRoofs {
 
     /** A corner facet is at most this many times as large as the facet it hangs on; a plane beside a vault is larger. */
     private static final double LARGEST_CORNER = RoofTolerance.CORNER_FACET.si();
+
+    /** Facets of a cone fall alike within the accuracy of narrow facets. */
+    private static final double ALIKE = RoofTolerance.FACETS_ALONG.si();
 
     /** Two planes make a pitch change, three a curve. */
     private static final int LEAST_FACETS = 3;
@@ -48,8 +52,10 @@ public final class CurvedRoofs {
      * @param bent whether the planes differ in direction at all
      * @param convex whether the roof bends downwards there
      * @param crown whether the two planes fall away from or towards each other
+     * @param round whether the planes fall alike and the fold only turns the fall a little, as on a cone
      */
-    private record Fold(int other, boolean across, boolean above, boolean bent, boolean convex, boolean crown) {}
+    private record Fold(
+            int other, boolean across, boolean above, boolean bent, boolean convex, boolean crown, boolean round) {}
 
     private CurvedRoofs(List<RoofPlane> planes, Tolerances tolerances) {
         this.planes = planes;
@@ -78,13 +84,14 @@ public final class CurvedRoofs {
         for (Side a : first) {
             for (Side b : second) {
                 if (coincide(a, b)) {
-                    Vector3D normal = b.plane().frame().normal();
-                    boolean bent = a.plane().frame().normal().dot(normal) < Math.cos(tolerances.angle());
+                    Vector3D normal = b.frame().normal();
+                    boolean bent = a.frame().normal().dot(normal) < Math.cos(tolerances.angle());
                     boolean across = liesAcross(a) && liesAcross(b);
                     boolean convex = a.out().dot(normal) > 0;
                     boolean crown = a.flow() * b.flow() > 0;
-                    folds.get(i).add(new Fold(k, across, a.flow() < 0, bent, convex, crown));
-                    folds.get(k).add(new Fold(i, across, b.flow() < 0, bent, convex, crown));
+                    boolean round = bent && !across && isRound(a.plane(), b.plane());
+                    folds.get(i).add(new Fold(k, across, a.flow() < 0, bent, convex, crown, round));
+                    folds.get(k).add(new Fold(i, across, b.flow() < 0, bent, convex, crown, round));
                     return;
                 }
             }
@@ -111,6 +118,15 @@ public final class CurvedRoofs {
                 || Math.abs(side.way().dot(side.plane().frame().across())) > ACROSS;
     }
 
+    /** Planes of one pitch whose falls turn by no more than a curve's fold: hips of a roof over few sides turn by more. */
+    private static boolean isRound(RoofPlane a, RoofPlane b) {
+        if (a.azimuth().isEmpty() || b.azimuth().isEmpty() || Math.abs(a.pitch() - b.pitch()) > ALIKE) {
+            return false;
+        }
+        double turn = a.azimuth().getAsDouble() - b.azimuth().getAsDouble();
+        return Math.cos(turn) > Math.cos(GREATEST_FOLD);
+    }
+
     private List<Set<String>> facets() {
         Set<Integer> curved = new HashSet<>();
         for (Set<Integer> group : groups(fold -> fold.across() && !fold.crown(), allPlanes())) {
@@ -118,6 +134,9 @@ public final class CurvedRoofs {
                 curved.addAll(group);
             }
         }
+        groups(Fold::round, allPlanes()).stream()
+                .filter(g -> g.size() >= LEAST_FACETS)
+                .forEach(curved::addAll);
         // At the crown the facets of both flanks meet in what looks like a flat ridge.
         for (int plane : List.copyOf(curved)) {
             folds.get(plane).stream().filter(f -> f.across() && f.crown()).forEach(f -> curved.add(f.other()));

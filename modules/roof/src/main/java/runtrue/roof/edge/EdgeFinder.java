@@ -41,7 +41,7 @@ public final class EdgeFinder {
         for (int i = 0; i < planes.size(); i++) {
             for (int k = i + 1; k < planes.size(); k++) {
                 if (surrounds.get(i).near(surrounds.get(k))) {
-                    for (Meeting m : Meeting.of(sides.get(i), sides.get(k), tolerances)) {
+                    for (Meeting m : meetings(sides.get(i), sides.get(k))) {
                         addShared(edges, shared, m);
                     }
                 }
@@ -49,6 +49,16 @@ public final class EdgeFinder {
         }
         addOuter(edges, planes, sides, shared);
         return identified(edges);
+    }
+
+    private List<Meeting> meetings(List<Side> first, List<Side> second) {
+        List<Meeting> meetings = new ArrayList<>();
+        for (List<Side> a : Side.flatParts(first)) {
+            for (List<Side> b : Side.flatParts(second)) {
+                meetings.addAll(Meeting.of(a, b, tolerances));
+            }
+        }
+        return meetings;
     }
 
     /** A sphere around a plane: tells most pairs that cannot meet at the cost of one distance. */
@@ -70,15 +80,8 @@ public final class EdgeFinder {
         }
         shared.computeIfAbsent(m.first(), s -> new ArrayList<>()).add(m.onFirst());
         shared.computeIfAbsent(m.second(), s -> new ArrayList<>()).add(m.onSecond());
-        double angle = Math.acos(Math.max(
-                -1,
-                Math.min(
-                        1,
-                        m.first()
-                                .plane()
-                                .frame()
-                                .normal()
-                                .dot(m.second().plane().frame().normal()))));
+        double cosine = m.first().frame().normal().dot(m.second().frame().normal());
+        double angle = Math.acos(Math.max(-1, Math.min(1, cosine)));
         edges.add(new RoofEdge(
                 "",
                 EdgeKinds.shared(m.first(), m.second()),
@@ -162,7 +165,8 @@ public final class EdgeFinder {
                 && common > a.length() / 2;
     }
 
-    private static List<RoofEdge> identified(List<RoofEdge> edges) {
+    /** The same edges with ids made of their kind, planes and order along the roof. */
+    public static List<RoofEdge> identified(List<RoofEdge> edges) {
         List<RoofEdge> ordered = new ArrayList<>(edges);
         ordered.sort(Comparator.comparing(EdgeFinder::key)
                 .thenComparingDouble(e -> Math.rint(e.from().add(e.to()).getX() * 50))

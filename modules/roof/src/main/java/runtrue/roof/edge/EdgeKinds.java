@@ -38,6 +38,6 @@ final class EdgeKinds {
 
     /** Whether the roof folds downwards at the edge, as at a hip: each plane lies below the other's extension. */
     private static boolean isConvex(Side a, Side b) {
-        return a.out().dot(b.plane().frame().normal()) > 0;
+        return a.out().dot(b.frame().normal()) > 0;
     }
 }

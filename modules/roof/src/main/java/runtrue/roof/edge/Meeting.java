@@ -23,9 +23,10 @@ record Meeting(Side first, Side second, Interval onFirst, Interval onSecond, Vec
     /** A side along the line of intersection may be out of line with it this far: sawn or stepped edges. */
     private static final double ALONG = Math.cos(RoofTolerance.EDGE_ALONG.si());
 
+    /** Sides of each list lie in one plane. */
     static List<Meeting> of(List<Side> first, List<Side> second, Tolerances tolerances) {
-        Vector3D n = first.get(0).plane().frame().normal();
-        Vector3D m = second.get(0).plane().frame().normal();
+        Vector3D n = first.get(0).frame().normal();
+        Vector3D m = second.get(0).frame().normal();
         Vector3D cross = n.cross(m);
         if (cross.norm() < LEAST_ANGLE) {
             return List.of();

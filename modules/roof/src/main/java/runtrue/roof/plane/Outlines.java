@@ -33,7 +33,7 @@ public final class Outlines {
     }
 
     /** Polygons joined to as few as possible, gaps up to {@code joint} metres bridged, with square corners kept. */
-    static List<Polygon> join(List<Polygon> polygons, double joint) {
+    public static List<Polygon> join(List<Polygon> polygons, double joint) {
         List<Polygon> parts = polygons(polygons.size() == 1 ? polygons.get(0) : Overlays.union(polygons));
         List<Polygon> joined = new ArrayList<>();
         for (List<Polygon> near : nearGroups(parts, joint)) {

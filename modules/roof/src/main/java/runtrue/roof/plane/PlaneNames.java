@@ -17,7 +17,7 @@ import runtrue.roof.RoofPlane;
  * Gives planes ids that stay from drop to drop (made from GlobalIds and the way the plane falls) and names that people
  * can use on site (building and compass side).
  */
-final class PlaneNames {
+public final class PlaneNames {
     private static final String[] SIDES = {
         "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"
     };
@@ -25,7 +25,7 @@ final class PlaneNames {
     private PlaneNames() {}
 
     /** The same planes with ids and names, by id. */
-    static List<RoofPlane> named(List<RoofPlane> planes) {
+    public static List<RoofPlane> named(List<RoofPlane> planes) {
         List<RoofPlane> ordered = new ArrayList<>(planes);
         ordered.sort(Comparator.comparing(PlaneNames::key)
                 .thenComparingDouble(p -> rounded(middle(p).getX()))
@@ -64,10 +64,11 @@ final class PlaneNames {
 
     private static String side(RoofPlane plane) {
         if (plane.azimuth().isEmpty()) {
-            return "level";
+            return plane.curve().isPresent() ? "curved" : "level";
         }
         double azimuth = plane.azimuthTrueNorth().orElse(plane.azimuth().getAsDouble());
-        return SIDES[(int) Math.floorMod(Math.round(azimuth / (Math.PI / 4)), 8L)];
+        String side = SIDES[(int) Math.floorMod(Math.round(azimuth / (Math.PI / 4)), 8L)];
+        return plane.curve().isPresent() ? side + " curved" : side;
     }
 
     private static Vector3D middle(RoofPlane plane) {
@@ -105,6 +106,7 @@ final class PlaneNames {
                 p.storey(),
                 penetrations,
                 p.elements(),
-                p.remarks());
+                p.remarks(),
+                p.curve());
     }
 }

@@ -2,7 +2,6 @@ package runtrue.roof.plane;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,7 +11,6 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import runtrue.roof.Penetration;
 import runtrue.roof.PlaneFrame;
 import runtrue.roof.ReadElement;
 import runtrue.roof.Roof.Unplaced;
@@ -78,19 +76,16 @@ public final class PlaneReader {
                 .transform(joined.outline());
         double pitch = Math.acos(Math.min(1, frame.normal().getZ()));
         boolean level = pitch < settings.tolerances().angle();
-        OptionalDouble azimuth = level ? OptionalDouble.empty() : OptionalDouble.of(azimuth(frame));
+        OptionalDouble azimuth = level ? OptionalDouble.empty() : OptionalDouble.of(Bearings.downslope(frame));
         OptionalDouble fromTrueNorth = level || settings.trueNorth().isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(turn(azimuth(frame) - settings.trueNorth().getAsDouble()));
+                : OptionalDouble.of(Bearings.turn(
+                        Bearings.downslope(frame) - settings.trueNorth().getAsDouble()));
         double area = outline.getArea();
         double gross = Outlines.shell(outline).getArea();
         Set<ReadElement> sources = Collections.newSetFromMap(new IdentityHashMap<>());
         joined.faces().forEach(f -> sources.add(f.source()));
-        List<ReadElement> elements = sources.stream()
-                .sorted(Comparator.comparing((ReadElement e) -> e.element().globalId())
-                        .thenComparing(e -> e.element().file())
-                        .thenComparingInt(e -> e.element().stepId()))
-                .toList();
+        List<ReadElement> elements = Bearings.ordered(sources);
         double[] levels = levels(outline, frame);
         ReadElement main = joined.faces().get(0).source();
         return new RoofPlane(
@@ -110,24 +105,13 @@ public final class PlaneReader {
                 thickness(joined.faces()),
                 main.element().building(),
                 main.element().storey(),
-                penetrations(outline),
+                Penetrations.of(outline),
                 elements,
                 joined.faces().stream()
                         .map(SkinFace::remark)
                         .filter(r -> !r.isEmpty())
                         .distinct()
                         .toList());
-    }
-
-    private static double azimuth(PlaneFrame frame) {
-        return turn(Math.atan2(-frame.up().getX(), -frame.up().getY()));
-    }
-
-    /** An angle in 0 to 2 pi; a hair below the full turn is 0, so that north is not both 0 and 360 degrees. */
-    private static double turn(double angle) {
-        double turned = angle % (2 * Math.PI);
-        double positive = turned < 0 ? turned + 2 * Math.PI : turned;
-        return 2 * Math.PI - positive < 1e-9 ? 0 : positive;
     }
 
     private double[] levels(Polygon outline, PlaneFrame frame) {
@@ -145,18 +129,5 @@ public final class PlaneReader {
 
     private static OptionalDouble thickness(List<SkinFace> faces) {
         return faces.stream().flatMapToDouble(f -> f.thickness().stream()).max();
-    }
-
-    private static List<Penetration> penetrations(Polygon outline) {
-        List<Penetration> holes = new ArrayList<>();
-        for (int i = 0; i < outline.getNumInteriorRing(); i++) {
-            Polygon hole = outline.getFactory().createPolygon(outline.getInteriorRingN(i));
-            Envelope extent = hole.getEnvelopeInternal();
-            holes.add(new Penetration("", hole, extent.getWidth(), extent.getHeight(), hole.getArea()));
-        }
-        holes.sort(Comparator.comparingDouble(
-                        (Penetration p) -> p.outline().getEnvelopeInternal().getMinX())
-                .thenComparingDouble(p -> p.outline().getEnvelopeInternal().getMinY()));
-        return holes;
     }
 }

@@ -39,6 +39,11 @@ public record Member(ReadElement element, Vector3D axis, List<Vector3D> corners,
         return axis(element, points).map(a -> new Member(element, a, points, bound(points, -1), bound(points, 1)));
     }
 
+    /** Middle of the box around it. */
+    Vector3D middle() {
+        return low.add(high).multiply(0.5);
+    }
+
     private static Optional<Vector3D> axis(ReadElement element, List<Vector3D> corners) {
         Optional<Vector3D> swept = element.body()
                 .sweep()

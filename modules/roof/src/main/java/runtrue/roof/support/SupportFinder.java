@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.locationtech.jts.geom.Coordinate;
 import runtrue.roof.ReadElement;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
@@ -35,7 +34,8 @@ public final class SupportFinder {
         List<Cell> shell = Cells.ofShell(plane.outline());
         for (Member member : members) {
             if (isNear(member, box)) {
-                Optional<Candidate> candidate = Candidate.of(member, plane.frame(), shell, settings.reach());
+                Optional<Candidate> candidate =
+                        Candidate.of(member, plane.frameNear(member.middle()), shell, settings.reach());
                 candidate.ifPresent(c -> (c.along() ? along : across).add(c));
             }
         }
@@ -74,8 +74,8 @@ public final class SupportFinder {
     private Vector3D[] box(RoofPlane plane) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (Coordinate c : plane.outline().getExteriorRing().getCoordinates()) {
-            double[] p = plane.frame().at(c.x, c.y).toArray();
+        for (Vector3D corner : plane.lift(plane.outline().getExteriorRing())) {
+            double[] p = corner.toArray();
             for (int i = 0; i < 3; i++) {
                 low[i] = Math.min(low[i], p[i]);
                 high[i] = Math.max(high[i], p[i]);

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import runtrue.roof.EdgeKind;
@@ -258,16 +257,6 @@ class HallsTruthTest {
                 .flatExtracting(PlaneLayout::supports)
                 .flatExtracting(SupportLine::pieces)
                 .isNotEmpty();
-    }
-
-    @Test
-    void a_barrel_gives_no_sheets_but_is_listed_with_the_reason() {
-        Hall hall = Hall.read("rundel", 1.0);
-
-        assertThat(hall.roof().planes()).isEmpty();
-        assertThat(hall.roof().unplaced())
-                .singleElement()
-                .satisfies(u -> assertThat(u.reason()).startsWith("curved roof of"));
     }
 
     private static double turned(double degrees) {

@@ -72,10 +72,10 @@ final class ReferencePlanes {
                 .toList();
     }
 
-    /** Of all outer planes together, square metres; the facets of a vault in one body may be as narrow as cut edges. */
-    static double area(JsonNode element) {
+    /** Of all outer planes together in plan; the facets of a vault in one body may be as narrow as cut edges. */
+    static double planArea(JsonNode element) {
         List<Plane> planes = element.get("planes").size() > FEW ? uncovered(element) : outer(element);
-        return planes.stream().mapToDouble(Plane::area).sum();
+        return planes.stream().mapToDouble(Plane::planArea).sum();
     }
 
     private static List<Plane> uncovered(JsonNode element) {
