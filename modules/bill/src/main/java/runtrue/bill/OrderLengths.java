@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import runtrue.roof.EdgeKind;
-import runtrue.roof.PlaneFrame;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofEdge;
+import runtrue.roof.RoofPlane;
 import runtrue.roof.Sheet;
 import runtrue.rules.RoofSystem;
 
@@ -27,14 +27,15 @@ public final class OrderLengths {
     private final double overhang;
     private final double setBack;
     private final Optional<Double> step;
+    private final boolean curved;
 
     /** An edge in the plane's u, v. */
     private record End(double uFrom, double vFrom, double uTo, double vTo) {
-        static End of(RoofEdge edge, PlaneFrame frame) {
-            double a = frame.u(edge.from());
-            double b = frame.u(edge.to());
-            double va = frame.v(edge.from());
-            double vb = frame.v(edge.to());
+        static End of(RoofEdge edge, RoofPlane plane) {
+            double a = plane.u(edge.from());
+            double b = plane.u(edge.to());
+            double va = plane.v(edge.from());
+            double vb = plane.v(edge.to());
             return a <= b ? new End(a, va, b, vb) : new End(b, vb, a, va);
         }
 
@@ -59,9 +60,10 @@ public final class OrderLengths {
         overhang = system.si("gutter_overhang").orElse(0.0);
         setBack = system.si("ridge_set_back").orElse(0.0);
         step = system.si("cutting_step");
+        curved = layout.plane().curve().isPresent();
         for (RoofEdge edge : edges) {
             if (edge.planes().contains(layout.plane().id())) {
-                End end = End.of(edge, layout.plane().frame());
+                End end = End.of(edge, layout.plane());
                 if (LOW.contains(edge.kind())) {
                     eaves.add(end);
                 } else if (HIGH.contains(edge.kind())) {
@@ -74,16 +76,24 @@ public final class OrderLengths {
     /** Metres, to the millimetre or to the cutting step. */
     public double of(Sheet sheet) {
         double length = sheet.blank();
-        if (eaves.stream().anyMatch(e -> e.ends(sheet, sheet.v().from()))) {
+        if (ends(eaves, sheet, sheet.v().from())) {
             length += overhang;
         }
-        if (heads.stream().anyMatch(e -> e.ends(sheet, sheet.v().to()))) {
+        if (ends(heads, sheet, sheet.v().to())) {
             length -= setBack;
+        }
+        // Over a barrel a sheet runs from one eave to the other.
+        if (curved && ends(eaves, sheet, sheet.v().to())) {
+            length += overhang;
         }
         double millimetres = Math.round(length * 1000);
         double steps = step.map(s -> s * 1000).orElse(1.0);
         // A length that is a whole number of steps but for rounding needs no further one.
         return Math.ceil(millimetres / steps - 1e-6) * steps / 1000;
+    }
+
+    private static boolean ends(List<End> edges, Sheet sheet, double v) {
+        return edges.stream().anyMatch(e -> e.ends(sheet, v));
     }
 
     /** For people: what was added and taken off. */

@@ -74,7 +74,7 @@ final class PlaneBill {
             length += kind.lengthMm() / 1000.0;
         }
         kinds.forEach((key, kind) -> lines.add(new BillLine(
-                kind.trimmed() ? "trimmed sheet" : "sheet",
+                item(kind.trimmed()),
                 kind.trimmed() ? "sheet trimmed to " + kind.widthMm() + " mm" : "sheet of full cover width",
                 plane.id(),
                 counts.getOrDefault(key, 0),
@@ -92,6 +92,12 @@ final class PlaneBill {
                 "m2",
                 "cover area less net area: trimmed strips, ends cut askew, openings, what reaches past the plane");
         mass(length);
+    }
+
+    /** Sheets curved along the fall are another thing to make, carry and price. */
+    private String item(boolean trimmed) {
+        String item = trimmed ? "trimmed sheet" : "sheet";
+        return plane.curve().isPresent() ? "curved " + item : item;
     }
 
     private void mass(double length) {

@@ -17,14 +17,17 @@ import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.ifc.Element;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.Interval;
 import runtrue.roof.PlaneFrame;
 import runtrue.roof.PlaneLayout;
+import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
+import runtrue.roof.Roofs;
 import runtrue.roof.SetOut;
 import runtrue.roof.SupportLine;
 import runtrue.roof.sheet.SheetLayout;
@@ -33,6 +36,8 @@ import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RoofSystems;
 import runtrue.rules.SettingsFiles;
+import runtrue.shape.Face;
+import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
 
 /** A roof of two like planes, each 10.2 m across and 6 m up the fall, on five lines from verge to verge. */
@@ -124,6 +129,36 @@ class BillsTest {
         assertThat(sheetLengths(roof, Map.of("gutter_overhang", 0.055))).containsOnly(6.055);
         assertThat(sheetLengths(roof, Map.of("gutter_overhang", 0.055, "ridge_set_back", 0.03, "cutting_step", 0.01)))
                 .containsOnly(6.03);
+    }
+
+    /** Barrel of 30 m radius over 32 degrees: 30 x 0.558505 = 16.755 m of arc, 55 mm more into each gutter. */
+    @Test
+    void curved_sheets_stand_apart_and_reach_into_the_gutters_at_both_eaves() {
+        List<Face> faces = new ArrayList<>();
+        for (int i = -8; i < 8; i++) {
+            Vector3D a = Vector3D.of(0, 30 * Math.sin(Math.toRadians(2 * i)), 30 * Math.cos(Math.toRadians(2 * i)));
+            Vector3D b =
+                    Vector3D.of(0, 30 * Math.sin(Math.toRadians(2 * i + 2)), 30 * Math.cos(Math.toRadians(2 * i + 2)));
+            Vector3D along = Vector3D.of(12.2, 0, 0);
+            faces.add(new Face(
+                    along.cross(b.subtract(a)).normalize(), List.of(a, a.add(along), b.add(along), b), List.of()));
+        }
+        Element element = new Element(
+                "barrel", "r.ifc", 1, "IfcRoof", "", "", "Barrel", "", "", "", "", "", "", List.of(), List.of(),
+                Map.of());
+        Shape.Body body = new Shape.Body(faces, false, Optional.empty(), "Body", List.of());
+        Roof roof = Roofs.layOut(List.of(new ReadElement(element, "type", body)), List.of(), roof().settings());
+        Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
+        values.put("gutter_overhang", new Quantity(0.055, "mm"));
+        Bill bill = Bills.of(roof, new RoofSystem("ends", "", "", "", values, Map.of(), Map.of()), SETTINGS);
+
+        assertThat(total(bill, "curved sheet")).isEqualTo(24);
+        assertThat(total(bill, "curved trimmed sheet")).isEqualTo(1);
+        assertThat(bill.lines())
+                .filteredOn(l -> l.item().equals("curved sheet"))
+                .singleElement()
+                .satisfies(l -> assertThat(l.length()).isCloseTo(16.755 + 2 * 0.055, within(1e-9)));
+        assertThat(bill.lines()).noneMatch(l -> l.item().equals("sheet"));
     }
 
     private static RoofEdge edge(String id, EdgeKind kind, double v) {

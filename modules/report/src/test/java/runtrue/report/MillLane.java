@@ -330,7 +330,8 @@ final class MillLane {
                         new PlaneResult.SetOut("centred", 25, 0.35, 0.35, 25, 200, 6.2, false)),
                 supported ? supports(id) : List.of(),
                 supported ? spans(id) : List.of(),
-                supported ? List.of() : List.of("No support was found within 0.45 m below the skin."));
+                supported ? List.of() : List.of("No support was found within 0.45 m below the skin."),
+                Optional.empty());
     }
 
     private static List<PlaneResult.Sheet> sheets(int count, double length, double lastWidth) {

@@ -1,12 +1,14 @@
 package runtrue.result;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * A roof plane with its sheets and supports. Positions in the plane are u (across the fall, to the right looking up the
  * fall) and v (up the fall), metres from {@code frame.origin}.
  *
+ * @param pitchDegrees of a curved plane the greatest along its arc
  * @param azimuthDegrees downslope direction, clockwise from the model's +Y; absent when level
  * @param azimuthTrueNorthDegrees the same from true north; absent when level or when the model states no true north
  * @param areaSquareMetres true area, penetrations off
@@ -20,6 +22,7 @@ import java.util.OptionalDouble;
  * @param setOuts ways to set the sheets out, the one used among them
  * @param supports from the eave up; empty when none was found, {@code remarks} says why
  * @param remarks how sure the plane and its layout are
+ * @param curve of a curved plane, whose v runs along its arc; absent for flat ones
  */
 public record PlaneResult(
         String id,
@@ -46,7 +49,8 @@ public record PlaneResult(
         List<SetOut> setOuts,
         List<SupportLine> supports,
         List<Span> spans,
-        List<String> remarks) {
+        List<String> remarks,
+        Optional<Curve> curve) {
     public PlaneResult {
         outline = List.copyOf(outline);
         penetrations = List.copyOf(penetrations);
@@ -60,6 +64,32 @@ public record PlaneResult(
 
     /** The plane's own axes in the world: unit vectors, right-handed; {@code normal} points out of the roof. */
     public record Frame(Point origin, Direction across, Direction up, Direction normal) {}
+
+    /**
+     * How a curved plane lies: between two stations, a point at u, v is as good as on the straight line between theirs,
+     * u along {@code frame.across} from there. Its {@code frame} touches it half-way along the arc.
+     *
+     * @param leastPitchDegrees of the tangents along the arc
+     * @param radiusMetres absent when the section is no circle
+     * @param arcLengthMetres from end to end of the section
+     * @param fallsBothWays whether it falls to both ends of the section
+     * @param facets it was read from
+     */
+    public record Curve(
+            double leastPitchDegrees,
+            double greatestPitchDegrees,
+            OptionalDouble radiusMetres,
+            double arcLengthMetres,
+            boolean fallsBothWays,
+            int facets,
+            List<Station> stations) {
+        public Curve {
+            stations = List.copyOf(stations);
+        }
+    }
+
+    /** A place on the section of a curved plane: arc length from its start, and the point there at u = 0. */
+    public record Station(double vMetres, Point point) {}
 
     /** A stretch along one of the plane's axes. */
     public record Range(double fromMetres, double toMetres) {

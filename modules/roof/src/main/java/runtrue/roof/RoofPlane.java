@@ -109,6 +109,16 @@ public record RoofPlane(
         return curve.map(c -> c.at(u, v)).orElseGet(() -> frame.at(u, v));
     }
 
+    /** u of the place of the plane nearest to a point. */
+    public double u(Vector3D point) {
+        return curve.map(c -> c.u(point)).orElseGet(() -> frame.u(point));
+    }
+
+    /** v of the place of the plane nearest to a point. */
+    public double v(Vector3D point) {
+        return curve.map(c -> c.v(point)).orElseGet(() -> frame.v(point));
+    }
+
     /** The frame to measure in what lies near a point: the plane's own, or that which touches a curved plane there. */
     public PlaneFrame frameNear(Vector3D point) {
         return curve.map(c -> c.touching(c.v(point))).orElse(frame);

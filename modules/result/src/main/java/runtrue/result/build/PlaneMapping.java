@@ -5,7 +5,6 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
 import runtrue.bill.OrderLengths;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
@@ -25,6 +24,7 @@ import runtrue.roof.Span;
 import runtrue.roof.SupportEvidence;
 import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
+import runtrue.roof.curved.Curve;
 import runtrue.roof.sheet.SetOutChoices;
 import runtrue.rules.RoofSystem;
 
@@ -49,10 +49,10 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 Rounded.of(plane.ridgeLevel()),
                 Rounded.of(layout.longestRun()),
                 Rounded.of(plane.thickness()),
-                gridPlace(frame, plane.outline()),
+                gridPlace(plane),
                 frame(frame),
-                world.ring(frame, plane.outline().getExteriorRing(), true),
-                plane.penetrations().stream().map(p -> penetration(frame, p)).toList(),
+                world.ring(plane, plane.outline().getExteriorRing(), true),
+                plane.penetrations().stream().map(p -> penetration(plane, p)).toList(),
                 plane.elements().stream()
                         .map(e -> element(e.element(), e.evidence()))
                         .toList(),
@@ -64,10 +64,24 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                         .stream()
                         .map(PlaneMapping::setOut)
                         .toList(),
-                layout.supports().stream().map(s -> line(frame, s)).toList(),
+                layout.supports().stream().map(s -> line(plane, s)).toList(),
                 layout.spans().stream().map(PlaneMapping::span).toList(),
                 Stream.concat(plane.remarks().stream(), layout.remarks().stream())
                         .distinct()
+                        .toList(),
+                plane.curve().map(this::curve));
+    }
+
+    private PlaneResult.Curve curve(Curve curve) {
+        return new PlaneResult.Curve(
+                Rounded.degrees(curve.leastPitch()),
+                Rounded.degrees(curve.greatestPitch()),
+                Rounded.of(curve.radius()),
+                Rounded.of(curve.section().length()),
+                curve.fallsBothWays(),
+                curve.facets(),
+                curve.section().stations().stream()
+                        .map(v -> new PlaneResult.Station(Rounded.of(v), world.point(curve.at(0, v))))
                         .toList());
     }
 
@@ -83,11 +97,11 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
     }
 
     /** The centroid may lie in a hole or beside a bent plane; it still says best where the plane is. */
-    private String gridPlace(PlaneFrame frame, Polygon outline) {
-        Coordinate centre = outline.getCentroid().getCoordinate();
+    private String gridPlace(RoofPlane plane) {
+        Coordinate centre = plane.outline().getCentroid().getCoordinate();
         return centre == null
                 ? ""
-                : GridPlace.of(axes, frame.at(centre.x, centre.y).add(world.origin()));
+                : GridPlace.of(axes, plane.at(centre.x, centre.y).add(world.origin()));
     }
 
     private PlaneResult.Frame frame(PlaneFrame frame) {
@@ -98,13 +112,13 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 World.direction(frame.normal()));
     }
 
-    private PlaneResult.Penetration penetration(PlaneFrame frame, Penetration hole) {
+    private PlaneResult.Penetration penetration(RoofPlane plane, Penetration hole) {
         return new PlaneResult.Penetration(
                 hole.id(),
                 Rounded.of(hole.width()),
                 Rounded.of(hole.length()),
                 Rounded.of(hole.area()),
-                world.ring(frame, hole.outline().getExteriorRing(), true));
+                world.ring(plane, hole.outline().getExteriorRing(), true));
     }
 
     private List<PlaneResult.Sheet> sheets(PlaneLayout layout) {
@@ -137,18 +151,18 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 sheet.cut());
     }
 
-    private PlaneResult.SupportLine line(PlaneFrame frame, SupportLine line) {
+    private PlaneResult.SupportLine line(RoofPlane plane, SupportLine line) {
         return new PlaneResult.SupportLine(
                 line.id(),
                 line.number(),
                 Rounded.of(line.v()),
-                line.pieces().stream().map(p -> piece(frame, p)).toList(),
+                line.pieces().stream().map(p -> piece(plane, p)).toList(),
                 line.extents().stream().map(PlaneMapping::range).toList());
     }
 
-    private PlaneResult.Piece piece(PlaneFrame frame, SupportPiece piece) {
-        Vector3D from = frame.at(piece.uFrom(), piece.vFrom());
-        Vector3D to = frame.at(piece.uTo(), piece.vTo());
+    private PlaneResult.Piece piece(RoofPlane plane, SupportPiece piece) {
+        Vector3D from = plane.at(piece.uFrom(), piece.vFrom());
+        Vector3D to = plane.at(piece.uTo(), piece.vTo());
         return new PlaneResult.Piece(
                 element(piece.element(), evidence(piece.evidence())),
                 world.point(from),

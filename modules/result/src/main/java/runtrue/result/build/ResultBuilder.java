@@ -155,7 +155,7 @@ public final class ResultBuilder {
                 Rounded.of(zone.width()),
                 Rounded.of(zone.area()),
                 Rounded.of(zone.tributary()),
-                plane == null ? List.of() : world.regions(plane.frame(), zone.region()));
+                plane == null ? List.of() : world.regions(plane, zone.region()));
     }
 
     private static GridLine gridLine(GridAxis axis) {

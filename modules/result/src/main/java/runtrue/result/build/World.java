@@ -1,18 +1,16 @@
 package runtrue.result.build;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.Orientation;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import runtrue.result.BodyResult;
 import runtrue.result.Direction;
 import runtrue.result.Point;
-import runtrue.roof.PlaneFrame;
+import runtrue.roof.RoofPlane;
 
 /**
  * Back from the local origin to the world.
@@ -34,31 +32,27 @@ record World(Vector3D origin) {
     }
 
     /** A ring of a plane's u, v, counter-clockwise seen from above the roof when {@code outer}, else clockwise; not closed. */
-    List<Point> ring(PlaneFrame frame, LinearRing ring, boolean outer) {
-        Coordinate[] closed = ring.getCoordinates();
-        List<Point> points = Arrays.stream(closed)
-                .limit(Math.max(0, closed.length - 1))
-                .map(c -> point(frame.at(c.x, c.y)))
-                .toList();
-        return Orientation.isCCW(closed) == outer ? points : reversed(points);
+    List<Point> ring(RoofPlane plane, LinearRing ring, boolean outer) {
+        List<Point> points = plane.lift(ring).stream().map(this::point).toList();
+        return Orientation.isCCW(ring.getCoordinates()) == outer ? points : reversed(points);
     }
 
     /** Polygons of a plane's u, v; lines and points among them have no area and are passed over. */
-    List<BodyResult.Region> regions(PlaneFrame frame, Geometry region) {
+    List<BodyResult.Region> regions(RoofPlane plane, Geometry region) {
         return IntStream.range(0, region.getNumGeometries())
                 .mapToObj(region::getGeometryN)
                 .filter(Polygon.class::isInstance)
                 .map(Polygon.class::cast)
                 .filter(p -> !p.isEmpty())
-                .map(p -> region(frame, p))
+                .map(p -> region(plane, p))
                 .toList();
     }
 
-    private BodyResult.Region region(PlaneFrame frame, Polygon polygon) {
+    private BodyResult.Region region(RoofPlane plane, Polygon polygon) {
         return new BodyResult.Region(
-                ring(frame, polygon.getExteriorRing(), true),
+                ring(plane, polygon.getExteriorRing(), true),
                 IntStream.range(0, polygon.getNumInteriorRing())
-                        .mapToObj(i -> ring(frame, polygon.getInteriorRingN(i), false))
+                        .mapToObj(i -> ring(plane, polygon.getInteriorRingN(i), false))
                         .toList());
     }
 

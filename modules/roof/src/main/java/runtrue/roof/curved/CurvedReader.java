@@ -196,10 +196,12 @@ public final class CurvedReader {
         if (curve.section() instanceof Arc arc) {
             return String.format(
                     Locale.ROOT,
-                    "%s: circle of %.3f m radius fitted to their folds, greatest deviation %.1f mm; lengths are along the arc",
+                    "%s: circle of %.3f m radius fitted to their folds, greatest deviation %.1f mm; it falls at %.2f to %.2f degrees along the arc, and lengths are along it",
                     facets,
                     arc.radius(),
-                    1000 * curve.deviation());
+                    1000 * curve.deviation(),
+                    Math.toDegrees(curve.leastPitch()),
+                    Math.toDegrees(curve.greatestPitch()));
         }
         return facets + ": not circular, lengths are along the facets";
     }

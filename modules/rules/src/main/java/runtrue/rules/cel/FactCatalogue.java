@@ -78,7 +78,14 @@ public final class FactCatalogue {
     private void plane() {
         text("plane.name", "name for people");
         text("plane.id", "stable id");
-        number("plane.pitch", ANGLE, "angle to the horizontal");
+        number("plane.pitch", ANGLE, "angle to the horizontal; not known of a curved plane");
+        number("plane.least_pitch", ANGLE, "least pitch along the arc of a curved plane; the pitch of a flat one");
+        number(
+                "plane.greatest_pitch",
+                ANGLE,
+                "greatest pitch along the arc of a curved plane; the pitch of a flat one");
+        truth("plane.curved", "whether sheets have to be curved along the fall");
+        number("plane.radius", LENGTH, "radius of a curved plane's arc");
         number("plane.azimuth", ANGLE, "downslope direction, clockwise from the model's north axis");
         number("plane.area", AREA, "true area, penetrations off");
         number("plane.plan_area", AREA, "area in plan, penetrations off");
@@ -148,6 +155,7 @@ public final class FactCatalogue {
 
     private void system() {
         number("system.minimum_pitch", ANGLE, "least pitch that the profile drains at");
+        number("system.least_curving_radius", LENGTH, "least radius that the profile can be curved to along the fall");
         number("system.cover_width", LENGTH, "width that one sheet covers");
         number("system.clip_spacing", LENGTH, "distance across the fall between clips on one support");
         number("system.thickness", LENGTH, "base metal thickness");

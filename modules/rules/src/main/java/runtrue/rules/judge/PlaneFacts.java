@@ -1,8 +1,10 @@
 package runtrue.rules.judge;
 
+import java.util.Locale;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.curved.Curve;
 import runtrue.rules.cel.Facts;
 
 /** Facts of a plane. */
@@ -16,7 +18,6 @@ final class PlaneFacts {
         Facts facts = building.inner()
                 .know("plane.name", plane.name(), "")
                 .know("plane.id", plane.id(), "")
-                .know("plane.pitch", plane.pitch(), "normal of the plane through its elements")
                 .know("plane.area", plane.area(), "outline, penetrations off")
                 .know("plane.plan_area", plane.planArea(), "projected to the ground")
                 .know(
@@ -29,6 +30,7 @@ final class PlaneFacts {
                 .know("plane.elements", plane.elements().size(), "")
                 .know("plane.penetrations", plane.penetrations().size(), "")
                 .know("plane.level", plane.pitch() < LEVEL, "pitch below 0.2 degrees");
+        plane.curve().ifPresentOrElse(curve -> curved(facts, curve), () -> flat(facts, plane));
         if (layout.sheets().isEmpty()) {
             facts.miss("plane.longest_run", "is not known: no sheets were laid out");
         } else {
@@ -37,11 +39,44 @@ final class PlaneFacts {
         plane.azimuth()
                 .ifPresentOrElse(
                         value -> facts.know("plane.azimuth", value, ""),
-                        () -> facts.miss("plane.azimuth", "does not exist: the plane is level"));
+                        () -> facts.miss(
+                                "plane.azimuth",
+                                plane.curve().isPresent()
+                                        ? "does not exist: the curved plane falls to both sides"
+                                        : "does not exist: the plane is level"));
         plane.thickness()
                 .ifPresentOrElse(
                         value -> facts.know("plane.thickness", value, "square to the plane"),
                         () -> facts.miss("plane.thickness", "is not known: the model has surfaces without thickness"));
         return facts;
+    }
+
+    private static void flat(Facts facts, RoofPlane plane) {
+        String from = "normal of the plane through its elements";
+        facts.know("plane.pitch", plane.pitch(), from)
+                .know("plane.least_pitch", plane.pitch(), from)
+                .know("plane.greatest_pitch", plane.pitch(), from)
+                .know("plane.curved", false, "")
+                .miss("plane.radius", "does not exist: the plane is flat");
+    }
+
+    /** A curved plane has no one pitch: what needs one is not assessed rather than judged by its eaves or its crown. */
+    private static void curved(Facts facts, Curve curve) {
+        String along = "tangents along the arc";
+        facts.know("plane.least_pitch", curve.leastPitch(), along)
+                .know("plane.greatest_pitch", curve.greatestPitch(), along)
+                .know("plane.curved", true, "")
+                .miss(
+                        "plane.pitch",
+                        String.format(
+                                Locale.ROOT,
+                                "is not one figure: the plane is curved and falls at %.1f to %.1f degrees along its arc",
+                                Math.toDegrees(curve.leastPitch()),
+                                Math.toDegrees(curve.greatestPitch())));
+        if (curve.radius().isPresent()) {
+            facts.know("plane.radius", curve.radius().getAsDouble(), "circle fitted to the folds of its facets");
+        } else {
+            facts.miss("plane.radius", "is not known: the section of the curved plane is no circle");
+        }
     }
 }

@@ -105,7 +105,6 @@ final class PlaneParts {
 
     private Vector3D middle(Interval u, Interval v) {
         return layout.plane()
-                .frame()
                 .at((u.from() + u.to()) / 2, (v.from() + v.to()) / 2)
                 .add(origin);
     }

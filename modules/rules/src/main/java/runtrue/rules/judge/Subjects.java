@@ -227,7 +227,7 @@ final class Subjects {
     }
 
     private Vector3D world(RoofPlane plane, double u, double v) {
-        return plane.frame().at(u, v).add(roof.settings().origin());
+        return plane.at(u, v).add(roof.settings().origin());
     }
 
     private static List<Element> elements(RoofPlane plane) {

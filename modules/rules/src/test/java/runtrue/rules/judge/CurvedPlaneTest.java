@@ -1,0 +1,123 @@
+package runtrue.rules.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.roof.ReadElement;
+import runtrue.roof.Roof;
+import runtrue.roof.RoofSettings;
+import runtrue.roof.Roofs;
+import runtrue.roof.SetOut;
+import runtrue.rules.Judgement;
+import runtrue.rules.Outcome;
+import runtrue.rules.Quantity;
+import runtrue.rules.RoofSystem;
+import runtrue.rules.RoofSystems;
+import runtrue.rules.RuleSets;
+import runtrue.rules.SettingsFiles;
+import runtrue.shape.Face;
+import runtrue.shape.Shape;
+import runtrue.shape.Tolerances;
+
+/** What the bundled rule set says of a barrel of 30 m radius that falls at 16 degrees at its eaves. */
+class CurvedPlaneTest {
+    private static final RoofSystem SYSTEM = RoofSystems.bundled("kestrel-500");
+
+    private static Roof barrel() {
+        List<Face> faces = new ArrayList<>();
+        for (int i = -8; i < 8; i++) {
+            Vector3D a = at(i);
+            Vector3D b = at(i + 1);
+            Vector3D along = Vector3D.of(12, 0, 0);
+            Vector3D normal = along.cross(b.subtract(a)).normalize();
+            faces.add(new Face(normal, List.of(a, a.add(along), b.add(along), b), List.of()));
+        }
+        ReadElement element = new ReadElement(
+                TestRoofs.element("barrel", "IfcRoof", "Barrel"),
+                "type",
+                new Shape.Body(faces, false, Optional.empty(), "Body", List.of()));
+        RoofSettings settings = new RoofSettings(
+                0.5,
+                SetOut.LEFT,
+                OptionalDouble.empty(),
+                0.6,
+                Vector3D.ZERO,
+                OptionalDouble.empty(),
+                Tolerances.standard());
+        return Roofs.layOut(List.of(element), List.of(), settings);
+    }
+
+    private static Vector3D at(int i) {
+        double angle = Math.toRadians(2 * i);
+        return Vector3D.of(0, 30 * Math.sin(angle), 30 * Math.cos(angle));
+    }
+
+    private static List<Judgement> judge(String rule, RoofSystem system) {
+        return Judge.of(RuleSets.bundled("long-run-sheets"), system)
+                .judge(
+                        SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of()),
+                        barrel(),
+                        new DropFacts("demo", 1, List.of(), List.of(), false, false),
+                        (body, width) -> List.of())
+                .stream()
+                .filter(j -> j.rule().equals(rule))
+                .toList();
+    }
+
+    private static RoofSystem curvedTo(double metres) {
+        Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
+        values.put("least_curving_radius", new Quantity(metres, "m"));
+        return new RoofSystem(
+                SYSTEM.name(), SYSTEM.title(), SYSTEM.source(), "", values, SYSTEM.texts(), SYSTEM.tables());
+    }
+
+    @Test
+    void a_level_crown_is_never_a_breach_of_the_minimum_pitch() {
+        assertThat(judge("minimum-pitch", SYSTEM)).isEmpty();
+    }
+
+    @Test
+    void a_curved_plane_is_not_assessed_while_the_system_states_no_curving_radius() {
+        assertThat(judge("curving-radius", SYSTEM)).singleElement().satisfies(j -> {
+            assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+            assertThat(j.reason()).contains("least_curving_radius");
+            assertThat(j.measured().orElseThrow().si()).isCloseTo(30, within(1e-6));
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"12, CONFORMS", "30, CONFORMS", "30.5, DOES_NOT_CONFORM", "45, DOES_NOT_CONFORM"})
+    void a_curved_plane_is_judged_by_the_radius_that_the_system_states(double least, Outcome expected) {
+        assertThat(judge("curving-radius", curvedTo(least)))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(expected));
+    }
+
+    @Test
+    void spans_of_a_curved_plane_without_supports_are_not_assessed() {
+        assertThat(judge("end-span", SYSTEM))
+                .isNotEmpty()
+                .allSatisfy(j -> assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED));
+    }
+
+    @Test
+    void flat_planes_have_no_curving_radius_to_judge() {
+        assertThat(Judge.of(RuleSets.bundled("long-run-sheets"), curvedTo(12))
+                        .judge(
+                                SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of()),
+                                TestRoofs.gentle().roof(),
+                                new DropFacts("demo", 1, List.of(), List.of(), false, false),
+                                (body, width) -> List.of()))
+                .noneMatch(j -> j.rule().equals("curving-radius"));
+    }
+}
