@@ -17,6 +17,11 @@ public enum RoofTolerance {
             0.8,
             "Faces within this below another are layers of one roof; two roofs one above the other stand farther apart."),
     COVERED("mostly covered", Unit.FACTOR, 0.7, "Share of a face under others from which it counts as an inner layer."),
+    TAPER(
+            "taper between layers",
+            Unit.DEGREE,
+            5,
+            "Tapered insulation falls at less; steeper bodies are roofs of their own."),
     LAYER_RIM("rim of a layer", Unit.METRE, 0.6, "What sticks out of a covered layer by less than this is its edge."),
     RIB_FILL("fill of a ribbed section", Unit.FACTOR, 0.5, "A folded sheet fills less of the box around its section."),
     RIB_HEIGHT("height of a ribbed section", Unit.FACTOR, 0.3, "Ribs are low against the width of a sheet."),

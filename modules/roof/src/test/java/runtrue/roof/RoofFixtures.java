@@ -87,7 +87,8 @@ final class RoofFixtures {
         return new ReadElement(e.element(), e.evidence(), new Shape.Body(faces, true, Optional.empty(), "", List.of()));
     }
 
-    private static List<Face> prism(List<Vector3D> top, List<Vector3D> bottom) {
+    /** A body between a top and a bottom ring of as many corners, both counter-clockwise seen from above. */
+    static List<Face> prism(List<Vector3D> top, List<Vector3D> bottom) {
         List<Face> faces = new ArrayList<>();
         faces.add(face(top));
         List<Vector3D> below = new ArrayList<>(bottom);

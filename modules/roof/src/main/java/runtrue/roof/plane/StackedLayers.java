@@ -15,11 +15,14 @@ import runtrue.shape.Tolerances;
 
 /**
  * Layers stacked on each other (sheet, insulation, deck; a roof with a body of its own and parts with theirs) are one
- * plane, the outermost: what lies under another, parallel and nearer than a build-up is deep, is no roof of its own.
+ * plane, the outermost: what lies under another, parallel or nearly so (tapered insulation), and nearer than a build-up is deep, is no roof of its own.
  */
 final class StackedLayers {
     /** Deeper than any build-up of this trade; two roofs one above the other stand farther apart. */
     private static final double DEEPEST_BUILD_UP = RoofTolerance.DEEPEST_BUILD_UP.si();
+
+    /** Layers of tapered insulation lie no steeper to each other than this. */
+    private static final double GREATEST_TAPER = RoofTolerance.TAPER.si();
 
     /** A lower layer that is covered this far is a layer; what sticks out of it narrowly is its edge. */
     private static final double MOSTLY = RoofTolerance.COVERED.si();
@@ -45,6 +48,8 @@ final class StackedLayers {
                 // A plane is not above itself: the distance would have to be more than nothing.
                 if (isAbove(upper, plane)) {
                     left = Overlays.difference(left, moved(upper, plane.frame()));
+                } else if (isTilted(upper, plane)) {
+                    left = withoutTilted(left, upper, plane);
                 }
             }
             if (left.getArea() > (1 - 1e-6) * plane.outline().getArea()) {
@@ -75,6 +80,34 @@ final class StackedLayers {
             }
         }
         return wide;
+    }
+
+    /** Whether two planes differ by no more than the layers of tapered insulation do, but by more than rounding. */
+    private boolean isTilted(JoinedPlane upper, JoinedPlane lower) {
+        double angle = upper.frame().normal().angle(lower.frame().normal());
+        return angle > 2 * tolerances.angle() && angle < GREATEST_TAPER;
+    }
+
+    /** What is left beside a tilted layer, if that lies above all that it covers, within a build-up's depth. */
+    private Geometry withoutTilted(Geometry left, JoinedPlane upper, JoinedPlane lower) {
+        Geometry over = moved(upper, lower.frame());
+        if (!over.getEnvelopeInternal().intersects(left.getEnvelopeInternal())) {
+            return left;
+        }
+        Geometry common = Overlays.intersection(left, over);
+        if (common.getArea() <= tolerances.sliver()) {
+            return left;
+        }
+        boolean above = height(upper, lower, common.getInteriorPoint().getCoordinate()) > tolerances.plane();
+        for (Coordinate corner : common.getCoordinates()) {
+            double height = height(upper, lower, corner);
+            above &= height > -tolerances.plane() && height < DEEPEST_BUILD_UP;
+        }
+        return above ? Overlays.difference(left, over) : left;
+    }
+
+    private static double height(JoinedPlane upper, JoinedPlane lower, Coordinate at) {
+        return -upper.frame().w(lower.frame().at(at.x, at.y));
     }
 
     private boolean isAbove(JoinedPlane upper, JoinedPlane lower) {
