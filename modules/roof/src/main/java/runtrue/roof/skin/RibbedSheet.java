@@ -33,11 +33,24 @@ final class RibbedSheet {
 
     private RibbedSheet() {}
 
-    static Optional<SkinFace> skin(ReadElement element) {
-        return element.body().sweep().flatMap(sweep -> skin(element, sweep));
+    /**
+     * The plane of a ribbed sheet; empty when the element is none.
+     *
+     * @param angle within which directions are the same, radians
+     */
+    static Optional<SkinFace> skin(ReadElement element, double angle) {
+        Optional<Sweep> written = element.body().sweep();
+        if (written.isPresent()) {
+            return skin(element, written.get(), "ribbed sheet: plane through the underside of its pans");
+        }
+        return PrismSweep.of(element.body().faces(), angle)
+                .flatMap(sweep -> skin(
+                        element,
+                        sweep,
+                        "ribbed sheet modelled by its faces: plane through the underside of its pans, along its ribs"));
     }
 
-    private static Optional<SkinFace> skin(ReadElement element, Sweep sweep) {
+    private static Optional<SkinFace> skin(ReadElement element, Sweep sweep, String remark) {
         Vector3D level = sweep.path().cross(Vector3D.Unit.PLUS_Z);
         if (level.norm() < 1e-6 * sweep.path().norm() || sweep.section().size() < 8) {
             return Optional.empty();
@@ -49,7 +62,7 @@ final class RibbedSheet {
             section.add(new Coordinate(p.dot(across), p.dot(over)));
         }
         return isFolded(section)
-                ? restingLine(section).map(line -> face(element, sweep, across, over, line, section))
+                ? restingLine(section).map(line -> face(element, sweep, across, over, line, section, remark))
                 : Optional.empty();
     }
 
@@ -104,7 +117,8 @@ final class RibbedSheet {
             Vector3D across,
             Vector3D over,
             Coordinate[] line,
-            List<Coordinate> section) {
+            List<Coordinate> section,
+            String remark) {
         double dx = (line[1].x - line[0].x) / line[0].distance(line[1]);
         double dy = (line[1].y - line[0].y) / line[0].distance(line[1]);
         double from = Double.POSITIVE_INFINITY;
@@ -126,13 +140,7 @@ final class RibbedSheet {
             Collections.reverse(ring);
             normal = normal.negate();
         }
-        return new SkinFace(
-                element,
-                normal,
-                ring,
-                List.of(),
-                OptionalDouble.empty(),
-                "ribbed sheet: plane through the underside of its pans");
+        return new SkinFace(element, normal, ring, List.of(), OptionalDouble.empty(), remark);
     }
 
     private static double extent(List<Coordinate> section, boolean x) {

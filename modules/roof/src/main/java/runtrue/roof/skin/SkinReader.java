@@ -30,7 +30,7 @@ public final class SkinReader {
 
     /** Faces of the element that sheets could lie on; empty when none looks upward. */
     public List<SkinFace> read(ReadElement element) {
-        Optional<SkinFace> ribbed = RibbedSheet.skin(element);
+        Optional<SkinFace> ribbed = RibbedSheet.skin(element, tolerances.angle());
         if (ribbed.isPresent()) {
             return List.of(ribbed.get());
         }
