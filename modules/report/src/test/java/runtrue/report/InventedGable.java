@@ -116,7 +116,8 @@ final class InventedGable {
                 List.of(),
                 supports(id, frame),
                 spans(id, hole),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private static List<Point> ring(PlaneResult.Frame frame, double u0, double u1, double v0, double v1) {

@@ -151,7 +151,6 @@ class ModelHealthTest {
     @CsvSource({
         "nested-roofs-surface-sweep-ifc4.ifc, NO_TRUE_NORTH, ''",
         "composite-curve-slab-ifc4.ifc, NO_STOREY, 0EexEPBuDFA8ruSS$JA2nt",
-        "barrel-strips-breps.ifc, WITHOUT_PLANE, 0hEXM06OrA5gv_ZOu0dPhm",
     })
     void real_models_are_told_what_they_lack(String file, HealthKind kind, String globalId) {
         try (OpenModel model = OpenModel.read(SharedFiles.folder("models").resolve(file))) {
