@@ -76,6 +76,9 @@ final class InventedGable {
                 other.bill(),
                 other.unread(),
                 other.unplaced(),
+                other.methods(),
+                other.stated(),
+                other.health(),
                 other.cautions());
     }
 
