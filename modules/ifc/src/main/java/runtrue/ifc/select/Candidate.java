@@ -1,7 +1,9 @@
 package runtrue.ifc.select;
 
-import java.util.LinkedHashSet;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -24,9 +26,9 @@ final class Candidate {
     }
 
     /** Why the first selector that holds does so; empty when none does. */
-    Optional<String> evidence(List<Selector> selectors) {
+    Optional<Evidence> evidence(List<Selector> selectors) {
         for (Selector selector : selectors) {
-            Optional<String> evidence = evidence(selector);
+            Optional<Evidence> evidence = evidence(selector);
             if (evidence.isPresent()) {
                 return evidence;
             }
@@ -34,11 +36,11 @@ final class Candidate {
         return Optional.empty();
     }
 
-    private Optional<String> evidence(Selector selector) {
+    private Optional<Evidence> evidence(Selector selector) {
         if (!selector.classes().isEmpty() && selector.classes().stream().noneMatch(entity::isA)) {
             return Optional.empty();
         }
-        Set<String> reasons = new LinkedHashSet<>();
+        Map<String, Grounds> reasons = new LinkedHashMap<>();
         boolean holds = typed(selector.predefinedTypes(), reasons)
                 && selector.name().map(pattern -> named(pattern, reasons)).orElse(true)
                 && selector.property().map(match -> hasProperty(match, reasons)).orElse(true)
@@ -48,25 +50,29 @@ final class Candidate {
         if (!holds) {
             return Optional.empty();
         }
-        return Optional.of(reasons.isEmpty() ? "class only" : String.join(", ", reasons));
+        if (reasons.isEmpty()) {
+            return Optional.of(new Evidence(Grounds.CLASS, "class only"));
+        }
+        Grounds surest = Collections.min(reasons.values());
+        return Optional.of(new Evidence(surest, String.join(", ", reasons.keySet())));
     }
 
-    private boolean typed(Set<String> wanted, Set<String> reasons) {
+    private boolean typed(Set<String> wanted, Map<String, Grounds> reasons) {
         if (wanted.isEmpty()) {
             return true;
         }
         String stated = entity.model().predefinedType(entity);
         if (wanted.contains(stated) && !stated.isEmpty() && !stated.equals("NOTDEFINED")) {
-            reasons.add("predefined type " + stated);
+            reasons.put("predefined type " + stated, Grounds.TYPED);
         }
         return wanted.contains(stated);
     }
 
-    private boolean named(Pattern pattern, Set<String> reasons) {
+    private boolean named(Pattern pattern, Map<String, Grounds> reasons) {
         for (String text : names()) {
             String word = text.isEmpty() ? "" : words.in(text, pattern);
             if (!word.isEmpty()) {
-                reasons.add("name matches \"" + word + "\"");
+                reasons.put("name matches \"" + word + "\"", Grounds.NAMED);
                 return true;
             }
         }
@@ -78,19 +84,19 @@ final class Candidate {
         return List.of(entity.text("Name"), entity.text("ObjectType"), typeName, entity.text("Tag"));
     }
 
-    private boolean hasProperty(PropertyMatch match, Set<String> reasons) {
+    private boolean hasProperty(PropertyMatch match, Map<String, Grounds> reasons) {
         PropertyValue value = described().properties().get(match.property());
         if (value == null || !match.pattern().matcher(value.text()).find()) {
             return false;
         }
-        reasons.add("property " + match.property() + " is \"" + value.text() + "\"");
+        reasons.put("property " + match.property() + " is \"" + value.text() + "\"", Grounds.STATED);
         return true;
     }
 
-    private boolean classified(Pattern pattern, Set<String> reasons) {
+    private boolean classified(Pattern pattern, Map<String, Grounds> reasons) {
         for (String text : described().classifications()) {
             if (pattern.matcher(text).find()) {
-                reasons.add("classification \"" + text + "\"");
+                reasons.put("classification \"" + text + "\"", Grounds.STATED);
                 return true;
             }
         }

@@ -69,7 +69,7 @@ public final class ElementFinder {
     }
 
     /** Empty when no selector holds, one that excludes does, or the record cannot be read, which counts as broken. */
-    private Optional<String> evidence(IfcEntity element, List<Selector> selectors, boolean roof) {
+    private Optional<Evidence> evidence(IfcEntity element, List<Selector> selectors, boolean roof) {
         try {
             Candidate candidate = new Candidate(element, words);
             return candidate
@@ -95,8 +95,8 @@ public final class ElementFinder {
                 wholes.add(part);
                 String[] classes = selection.roofParts().toArray(String[]::new);
                 evidence(part, List.of(Selector.ofClass(classes)), true)
-                        .ifPresent(evidence ->
-                                roofs.putIfAbsent(part.id(), new FoundElement(part, "part of " + named(roof))));
+                        .ifPresent(evidence -> roofs.putIfAbsent(
+                                part.id(), new FoundElement(part, Grounds.PART, "part of " + named(roof))));
             }
         }
     }
