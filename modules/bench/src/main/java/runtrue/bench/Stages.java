@@ -123,6 +123,7 @@ final class Stages {
         return Roofs.layOut(
                 elements.roofs(),
                 elements.members(),
+                elements.surround(),
                 RoofChoices.of(settings, system, elements.origin(), OptionalDouble.empty(), tolerances));
     }
 

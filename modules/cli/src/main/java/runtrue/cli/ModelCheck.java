@@ -132,6 +132,7 @@ final class ModelCheck implements DropCheck {
         Roof roof = Roofs.layOut(
                 elements.roofs(),
                 elements.members(),
+                elements.surround(),
                 RoofChoices.of(chosen.settings(), chosen.system(), elements.origin(), open.trueNorth(), tolerances));
         Bill bill = Bills.of(roof, chosen.system(), chosen.settings());
         Trust trust = new Trust(

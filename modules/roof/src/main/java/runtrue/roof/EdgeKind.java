@@ -18,7 +18,10 @@ public enum EdgeKind {
     VERGE,
     /** Edge that meets a wall or another body that rises above the plane. */
     ABUTMENT,
-    /** Low edges of two planes that fall towards each other, level. */
+    /**
+     * Low edges of two planes that fall towards each other, level; or a low edge behind a parapet or wall, where water
+     * cannot leave over the edge either: a gutter with a lining of its own, to a roofer.
+     */
     BOX_GUTTER,
     /** Level edge between two planes that fall the same way at unlike pitch. */
     PITCH_CHANGE;

@@ -87,6 +87,26 @@ public enum RoofTolerance {
             Unit.METRE,
             0.08,
             "Purlins lapped or sleeved at a frame are a flange's width apart."),
+    OFF_LEVEL(
+            "member off the supports' level",
+            Unit.METRE,
+            0.06,
+            "A member across the fall this little below the others was meant as a support; deeper ones carry other things."),
+    LINE_SHORT(
+            "bare end of a support line",
+            Unit.METRE,
+            0.5,
+            "Verges, hips and valleys leave less free by any detail; more is a purlin cut short or left out."),
+    LINE_ASKEW("support askew", Unit.DEGREE, 2, "Members laid square to the fall are drawn truer than this."),
+    BATTEN_DEPTH("deepest batten", Unit.METRE, 0.065, "Deeper sections across the fall span as purlins."),
+    BATTEN_SPACING("widest batten spacing", Unit.METRE, 0.65, "Battens lie closer than purlins ever do."),
+    PROUD("proud of the supports", Unit.METRE, 0.001, "Models are drawn to whole millimetres."),
+    PROUD_RIM(
+            "rim of the sheeted area",
+            Unit.METRE,
+            0.1,
+            "Along edges and openings flashings, trimmers and the next plane's members meet."),
+    LAYER_WIDTH("width of a layer", Unit.METRE, 0.5, "Broader things on the supports are decks or trays, not plates."),
     SPAN_GAP("joint within a long span", Unit.METRE, 0.002, "Stretches nearer than this are one place on the roof."),
     FLAT_PLANE("plane without fall", Unit.DEGREE, 0.2, "Less is within what models are drawn to.");
 

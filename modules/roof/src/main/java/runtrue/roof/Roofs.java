@@ -18,11 +18,21 @@ public final class Roofs {
 
     /** Planes, edges, sheets and supports of one drop. Same input, same output, whatever the order of the elements. */
     public static Roof layOut(List<ReadElement> roofs, List<ReadElement> members, RoofSettings settings) {
+        return layOut(roofs, members, Surround.NONE, settings);
+    }
+
+    /** The same, with what else stands near: walls that planes end against, things that stand above the supports. */
+    public static Roof layOut(
+            List<ReadElement> roofs, List<ReadElement> members, Surround surround, RoofSettings settings) {
         PlaneReader.Planes read = new PlaneReader(settings).read(roofs);
-        CurvedRoof curved = CurvedRoof.of(read.planes(), settings);
+        CurvedRoof curved = CurvedRoof.of(read.planes(), surround, settings);
         List<Unplaced> unplaced = new ArrayList<>(read.unplaced());
         unplaced.addAll(curved.unplaced());
-        SupportFinder supports = new SupportFinder(members, settings);
+        List<ReadElement> layers = read.unplaced().stream()
+                .filter(Unplaced::counted)
+                .map(Unplaced::element)
+                .toList();
+        SupportFinder supports = new SupportFinder(members, layers, surround, settings);
         List<PlaneLayout> layouts = curved.planes().parallelStream()
                 .map(p -> layOut(p, supports, settings))
                 .toList();
@@ -41,6 +51,7 @@ public final class Roofs {
                 supports.lines(),
                 stretches,
                 CurvedRoof.endsNamed(plane, SpanReader.of(stretches, settings.coverWidth(), joint)),
+                supports.bearing(),
                 supports.remarks());
     }
 

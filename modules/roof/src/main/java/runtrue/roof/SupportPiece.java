@@ -8,7 +8,8 @@ import runtrue.ifc.Element;
  *
  * @param uFrom lesser end across the fall, metres
  * @param vFrom position of the section's centre at that end
- * @param contact highest point of the member along the plane's normal: w of its contact face, negative below the skin
+ * @param contactFrom w of the contact face (the member's highest line) at that end, metres, negative below the skin
+ * @param contactTo the same at the other end
  * @param flange width of the section along the fall, metres
  * @param depth of the section square to the plane, metres
  */
@@ -19,7 +20,34 @@ public record SupportPiece(
         double vFrom,
         double uTo,
         double vTo,
-        double contact,
+        double contactFrom,
+        double contactTo,
         double flange,
         double depth,
-        OptionalDouble thickness) {}
+        OptionalDouble thickness) {
+    /** A piece that lies parallel to the plane. */
+    public SupportPiece(
+            Element element,
+            SupportEvidence evidence,
+            double uFrom,
+            double vFrom,
+            double uTo,
+            double vTo,
+            double contact,
+            double flange,
+            double depth,
+            OptionalDouble thickness) {
+        this(element, evidence, uFrom, vFrom, uTo, vTo, contact, contact, flange, depth, thickness);
+    }
+
+    /** Highest point of the member along the plane's normal, metres, negative below the skin. */
+    public double contact() {
+        return Math.max(contactFrom, contactTo);
+    }
+
+    /** w of the contact face at u, metres; extended straight beyond the ends. */
+    public double contactAt(double u) {
+        double length = uTo - uFrom;
+        return length > 0 ? contactFrom + (contactTo - contactFrom) * (u - uFrom) / length : contactFrom;
+    }
+}

@@ -84,7 +84,8 @@ final class RoofFixtures {
                         f.outline().stream().map(q -> turn.apply(q).add(by)).toList(),
                         List.of()))
                 .toList();
-        return new ReadElement(e.element(), e.evidence(), new Shape.Body(faces, true, Optional.empty(), "", List.of()));
+        return new ReadElement(
+                e.element(), e.grounds(), e.evidence(), new Shape.Body(faces, true, Optional.empty(), "", List.of()));
     }
 
     /** A body between a top and a bottom ring of as many corners, both counter-clockwise seen from above. */

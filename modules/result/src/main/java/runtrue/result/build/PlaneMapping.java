@@ -176,6 +176,7 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
     private static String evidence(SupportEvidence evidence) {
         return switch (evidence) {
             case TYPED -> "typed as a support in the model";
+            case STATED -> "stated by a property or classification";
             case NAMED -> "recognised by its name";
             case POSITION -> "recognised by its position alone";
         };

@@ -17,6 +17,7 @@ import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
 import runtrue.roof.Span;
 import runtrue.roof.SpanKind;
+import runtrue.roof.Surround;
 import runtrue.roof.edge.CurvedRoofs;
 import runtrue.roof.edge.EdgeFinder;
 import runtrue.roof.plane.PlaneNames;
@@ -33,7 +34,7 @@ public record CurvedRoof(List<RoofPlane> planes, List<RoofEdge> edges, List<Unpl
     }
 
     /** What becomes of planes, some of which may be facets. */
-    public static CurvedRoof of(List<RoofPlane> planes, RoofSettings settings) {
+    public static CurvedRoof of(List<RoofPlane> planes, Surround surround, RoofSettings settings) {
         CurvedReader reader = new CurvedReader(settings);
         List<RoofPlane> made = new ArrayList<>();
         List<RoofPlane> left = new ArrayList<>();
@@ -53,7 +54,7 @@ public record CurvedRoof(List<RoofPlane> planes, List<RoofEdge> edges, List<Unpl
         List<RoofPlane> curved = PlaneNames.named(made);
         List<RoofPlane> laidOut =
                 byId(Stream.concat(planes.stream().filter(p -> !facetIds.contains(p.id())), curved.stream()));
-        return new CurvedRoof(laidOut, edges(laidOut, curved, left, settings), unplaced);
+        return new CurvedRoof(laidOut, edges(laidOut, curved, left, surround, settings), unplaced);
     }
 
     private static List<RoofPlane> byId(Stream<RoofPlane> planes) {
@@ -61,10 +62,14 @@ public record CurvedRoof(List<RoofPlane> planes, List<RoofEdge> edges, List<Unpl
     }
 
     private static List<RoofEdge> edges(
-            List<RoofPlane> laidOut, List<RoofPlane> curved, List<RoofPlane> setAside, RoofSettings settings) {
+            List<RoofPlane> laidOut,
+            List<RoofPlane> curved,
+            List<RoofPlane> setAside,
+            Surround surround,
+            RoofSettings settings) {
         List<RoofPlane> all = byId(Stream.concat(laidOut.stream(), setAside.stream()));
         Set<String> gone = setAside.stream().map(RoofPlane::id).collect(Collectors.toSet());
-        List<RoofEdge> edges = new EdgeFinder(settings.tolerances())
+        List<RoofEdge> edges = new EdgeFinder(settings.tolerances(), surround)
                 .edges(all).stream().flatMap(e -> without(gone, e)).toList();
         if (curved.isEmpty()) {
             return edges;

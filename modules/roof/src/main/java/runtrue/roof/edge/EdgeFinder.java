@@ -16,6 +16,7 @@ import runtrue.roof.Interval;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.Surround;
 import runtrue.shape.Tolerances;
 
 /**
@@ -28,19 +29,27 @@ public final class EdgeFinder {
 
     private final Tolerances tolerances;
 
-    public EdgeFinder(Tolerances tolerances) {
+    private final Surround surround;
+
+    /**
+     * For one drop.
+     *
+     * @param surround where walls are found that planes end against
+     */
+    public EdgeFinder(Tolerances tolerances, Surround surround) {
         this.tolerances = tolerances;
+        this.surround = surround;
     }
 
     /** Edges by id. */
     public List<RoofEdge> edges(List<RoofPlane> planes) {
         List<List<Side>> sides = planes.stream().map(Side::of).toList();
-        List<Surround> surrounds = planes.stream().map(Surround::of).toList();
+        List<Sphere> spheres = planes.stream().map(Sphere::of).toList();
         IdentityHashMap<Side, List<Interval>> shared = new IdentityHashMap<>();
         List<RoofEdge> edges = new ArrayList<>();
         for (int i = 0; i < planes.size(); i++) {
             for (int k = i + 1; k < planes.size(); k++) {
-                if (surrounds.get(i).near(surrounds.get(k))) {
+                if (spheres.get(i).near(spheres.get(k))) {
                     for (Meeting m : meetings(sides.get(i), sides.get(k))) {
                         addShared(edges, shared, m);
                     }
@@ -62,14 +71,14 @@ public final class EdgeFinder {
     }
 
     /** A sphere around a plane: tells most pairs that cannot meet at the cost of one distance. */
-    private record Surround(Vector3D middle, double radius) {
-        static Surround of(RoofPlane plane) {
+    private record Sphere(Vector3D middle, double radius) {
+        static Sphere of(RoofPlane plane) {
             Coordinate centre = plane.outline().getEnvelopeInternal().centre();
             double radius = plane.outline().getEnvelopeInternal().getDiameter() / 2;
-            return new Surround(plane.frame().at(centre.x, centre.y), radius);
+            return new Sphere(plane.frame().at(centre.x, centre.y), radius);
         }
 
-        boolean near(Surround other) {
+        boolean near(Sphere other) {
             return middle.distance(other.middle) < WIDEST_GUTTER + radius + other.radius;
         }
     }
@@ -104,7 +113,7 @@ public final class EdgeFinder {
             IdentityHashMap<Side, List<Interval>> shared) {
         List<Side> outer = new ArrayList<>();
         sides.forEach(list -> list.forEach(s -> outer.addAll(free(s, shared.getOrDefault(s, List.of())))));
-        HigherPlanes higher = new HigherPlanes(planes);
+        HigherParts higher = new HigherParts(planes, surround);
         for (Side side : outer) {
             edges.add(new RoofEdge(
                     "",
@@ -117,10 +126,12 @@ public final class EdgeFinder {
         }
     }
 
-    private EdgeKind kind(Side side, List<Side> outer, HigherPlanes higher) {
+    /** Water cannot leave over an eave that stands against a wall or parapet: it needs a gutter with a lining of its own. */
+    private EdgeKind kind(Side side, List<Side> outer, HigherParts higher) {
         EdgeKind kind = EdgeKinds.outer(side);
         if (kind == EdgeKind.EAVE) {
-            boolean gutter = outer.stream().anyMatch(other -> isAcrossGutter(side, other));
+            boolean gutter =
+                    outer.stream().anyMatch(other -> isAcrossGutter(side, other)) || higher.wallRisesAlong(side);
             return gutter ? EdgeKind.BOX_GUTTER : kind;
         }
         return higher.riseAlong(side) ? EdgeKind.ABUTMENT : kind;

@@ -1,8 +1,10 @@
 package runtrue.roof.read;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -16,6 +18,7 @@ import runtrue.ifc.select.FoundElement;
 import runtrue.ifc.select.FoundElements;
 import runtrue.ifc.select.Selection;
 import runtrue.roof.ReadElement;
+import runtrue.roof.Surround;
 import runtrue.shape.ElementShapes;
 import runtrue.shape.Shape;
 import runtrue.shape.ShapeReader;
@@ -25,6 +28,7 @@ import runtrue.shape.Tolerances;
  * The elements of a drop with their shapes, files in the order given, elements by instance number.
  *
  * @param unread chosen as roof or support, but without a shape that could be read
+ * @param surround everything else that may matter near a roof; it is read while the models are open only
  * @param origin in whole world metres, near the roof; all shapes are moved by it
  * @param notes one sentence each
  */
@@ -32,6 +36,7 @@ public record DropElements(
         List<ReadElement> roofs,
         List<ReadElement> members,
         List<UnreadElement> unread,
+        Surround surround,
         Vector3D origin,
         List<String> notes) {
     public DropElements {
@@ -74,7 +79,16 @@ public record DropElements(
         List<UnreadElement> unread = new ArrayList<>(broken);
         unread.addAll(unread(roofShapes, true));
         unread.addAll(unread(supportShapes, false));
-        return new DropElements(read(roofShapes), read(supportShapes), unread, origin, notes);
+        Set<IfcEntity> chosen = new HashSet<>();
+        roofs.forEach(r -> chosen.add(r.entity()));
+        supports.forEach(s -> chosen.add(s.entity()));
+        return new DropElements(
+                read(roofShapes),
+                read(supportShapes),
+                unread,
+                Surroundings.of(models, chosen, ShapeReader.of(tolerances, origin), origin),
+                origin,
+                notes);
     }
 
     /** The first corner of the first roof that can be read, to the metre: far-off site coordinates lose no digits then. */
@@ -125,6 +139,7 @@ public record DropElements(
                 .filter(s -> s.shape() instanceof Shape.Body)
                 .map(s -> new ReadElement(
                         s.found().entity().model().describe(s.found().entity()),
+                        s.found().grounds(),
                         evidence(s.found(), (Shape.Body) s.shape()),
                         (Shape.Body) s.shape()))
                 .toList();

@@ -15,7 +15,10 @@ import runtrue.roof.sheet.Cells.Cell;
  * @param along whether it runs along the fall (a rafter to the sheets) rather than across it
  * @param slope change of v for each metre of u, for members across the fall
  * @param v position of the section's centre at u = 0, extrapolated
- * @param contact highest w
+ * @param vFrom least v of its body
+ * @param vTo greatest v of it
+ * @param contactFrom w of its highest line at the lesser u, for members along the fall at the lesser v
+ * @param contactTo the same at the other end
  * @param inside length within the plane's outline, metres
  */
 record Candidate(
@@ -26,7 +29,10 @@ record Candidate(
         double uTo,
         double slope,
         double v,
-        double contact,
+        double vFrom,
+        double vTo,
+        double contactFrom,
+        double contactTo,
         double flange,
         double depth,
         double inside) {
@@ -66,6 +72,14 @@ record Candidate(
         if (w.high > PROUD || w.high < -reach) {
             return Optional.empty();
         }
+        // The highest line of a straight member rises with its axis: taken off, it is level, and one figure for all of
+        // it.
+        double way = along ? axis.dot(frame.up()) : axis.dot(frame.across());
+        double rise = axis.dot(frame.normal()) / way;
+        Extent levelled = new Extent();
+        for (Vector3D p : member.corners()) {
+            levelled.add(frame.w(p) - rise * (along ? frame.v(p) : frame.u(p)));
+        }
         double middle = (shifted.low + shifted.high) / 2;
         double inside = along
                 ? Cells.lengthInsideAlong(shell, u.middle(), v.low, v.high)
@@ -81,10 +95,18 @@ record Candidate(
                 u.high,
                 slope,
                 middle,
-                w.high,
+                v.low,
+                v.high,
+                levelled.high + rise * (along ? v.low : u.low),
+                levelled.high + rise * (along ? v.high : u.high),
                 shifted.high - shifted.low,
                 w.high - w.low,
                 inside));
+    }
+
+    /** Highest w, metres. */
+    double contact() {
+        return Math.max(contactFrom, contactTo);
     }
 
     /** Position of the section's centre along the fall at u. */
@@ -93,11 +115,12 @@ record Candidate(
     }
 
     private static SupportEvidence evidence(Member member) {
-        String evidence = member.element().evidence();
-        if (evidence.startsWith("predefined type")) {
-            return SupportEvidence.TYPED;
-        }
-        return evidence.startsWith("name") ? SupportEvidence.NAMED : SupportEvidence.POSITION;
+        return switch (member.element().grounds()) {
+            case TYPED -> SupportEvidence.TYPED;
+            case STATED, PART -> SupportEvidence.STATED;
+            case NAMED -> SupportEvidence.NAMED;
+            case CLASS -> SupportEvidence.POSITION;
+        };
     }
 
     private static final class Extent {

@@ -82,7 +82,8 @@ final class SupportLines {
                 c.v(c.uFrom()),
                 c.uTo(),
                 c.v(c.uTo()),
-                c.contact(),
+                c.contactFrom(),
+                c.contactTo(),
                 c.flange(),
                 c.depth(),
                 OptionalDouble.empty());

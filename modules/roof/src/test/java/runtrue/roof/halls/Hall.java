@@ -23,6 +23,14 @@ import tools.jackson.databind.json.JsonMapper;
 /** A steel hall whose figures are exactly known, and what was read of it. */
 record Hall(JsonNode truth, DropElements elements, Roof roof) {
     static Hall read(String name, double coverWidth) {
+        return read(name, coverWidth, OptionalDouble.empty());
+    }
+
+    static Hall read(String name, double coverWidth, double buildUpDepth) {
+        return read(name, coverWidth, OptionalDouble.of(buildUpDepth));
+    }
+
+    private static Hall read(String name, double coverWidth, OptionalDouble buildUpDepth) {
         Path folder = SharedFiles.folder("halls").resolve(name);
         JsonNode truth =
                 JsonMapper.shared().readTree(folder.resolve("truth.json").toFile());
@@ -39,9 +47,10 @@ record Hall(JsonNode truth, DropElements elements, Roof roof) {
             OptionalDouble north = models.get(0).trueNorth();
             String setOutFrom = truth.at("/planes/0/sheets/0/setOutFrom").asString();
             SetOut setOut = setOutFrom.contains("right") ? SetOut.RIGHT : SetOut.LEFT;
-            RoofSettings settings = new RoofSettings(
-                    coverWidth, setOut, OptionalDouble.empty(), 0.6, elements.origin(), north, tolerances);
-            return new Hall(truth, elements, Roofs.layOut(elements.roofs(), elements.members(), settings));
+            RoofSettings settings =
+                    new RoofSettings(coverWidth, setOut, buildUpDepth, 0.6, elements.origin(), north, tolerances);
+            return new Hall(
+                    truth, elements, Roofs.layOut(elements.roofs(), elements.members(), elements.surround(), settings));
         } finally {
             files.forEach(StepFile::close);
         }

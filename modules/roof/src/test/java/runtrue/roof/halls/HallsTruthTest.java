@@ -216,7 +216,7 @@ class HallsTruthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"karrowby", "brandmoor", "ossolaro", "twinfall"})
+    @ValueSource(strings = {"karrowby", "brandmoor", "ossolaro", "twinfall", "overmere"})
     void edges_add_up_by_kind(String name) {
         Hall hall = Hall.read(name, 1.0);
 

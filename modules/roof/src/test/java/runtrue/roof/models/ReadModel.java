@@ -24,7 +24,8 @@ record ReadModel(DropElements elements, Roof roof) {
             DropElements elements = DropElements.read(List.of(model), Selection.standard(), tolerances);
             RoofSettings settings = new RoofSettings(
                     0.5, SetOut.LEFT, OptionalDouble.empty(), 0.6, elements.origin(), model.trueNorth(), tolerances);
-            return new ReadModel(elements, Roofs.layOut(elements.roofs(), elements.members(), settings));
+            return new ReadModel(
+                    elements, Roofs.layOut(elements.roofs(), elements.members(), elements.surround(), settings));
         }
     }
 

@@ -1,0 +1,23 @@
+package runtrue.roof;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** What stands around a roof and is neither roof nor possible support: asked for by place, so that little must be read. */
+public interface Surround {
+    /** Nothing else is known. */
+    Surround NONE = (role, low, high) -> List.of();
+
+    /** As what a thing may matter. */
+    enum Role {
+        /** Walls and parapets: roofs end against them. */
+        WALL,
+        /** Slabs: sheets may lie on them. */
+        LAYER,
+        /** Plates, fasteners, columns, braces and so on: what may stand above the supports. */
+        THING
+    }
+
+    /** Things whose extent may reach into a box, metres, moved by the drop origin; in the same order every time. */
+    List<ReadElement> within(Role role, Vector3D low, Vector3D high);
+}

@@ -1,0 +1,89 @@
+package runtrue.roof.bearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import runtrue.roof.Interval;
+import runtrue.roof.RoofTolerance;
+import runtrue.roof.SupportLine;
+import runtrue.roof.SupportPiece;
+import runtrue.roof.flat.Overlays;
+import runtrue.roof.plane.Outlines;
+
+/** Finds where support lines stop short, have no piece, or run askew. */
+public final class LineFaults {
+    /** Less than this is left free beside a verge, hip or valley by any detail. */
+    private static final double SHORT = RoofTolerance.LINE_SHORT.si();
+
+    /** Members out of square to the fall by more than this are set out to something else. */
+    private static final double ASKEW = RoofTolerance.LINE_ASKEW.si();
+
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private LineFaults() {}
+
+    /** Faults by line, then across the fall. */
+    public static List<LineFault> of(Polygon outline, List<SupportLine> lines) {
+        List<LineFault> faults = new ArrayList<>();
+        Polygon shell = Outlines.shell(outline);
+        for (SupportLine line : lines) {
+            for (SupportPiece piece : line.pieces()) {
+                double angle = Math.atan2(piece.vTo() - piece.vFrom(), piece.uTo() - piece.uFrom());
+                if (Math.abs(angle) > ASKEW) {
+                    Interval u = new Interval(piece.uFrom(), piece.uTo());
+                    double v = (piece.vFrom() + piece.vTo()) / 2;
+                    faults.add(new LineFault(LineFault.Kind.ASKEW, line.number(), u, v, angle));
+                }
+            }
+            for (Interval inside : inside(shell, line.v())) {
+                addBare(inside, line, faults);
+            }
+        }
+        return faults;
+    }
+
+    private static void addBare(Interval inside, SupportLine line, List<LineFault> faults) {
+        double at = inside.from();
+        boolean begun = false;
+        for (Interval extent : line.extents()) {
+            if (extent.to() <= inside.from() || extent.from() >= inside.to()) {
+                continue;
+            }
+            add(line, new Interval(at, extent.from()), begun, faults);
+            at = Math.max(at, extent.to());
+            begun = true;
+        }
+        if (begun) {
+            add(line, new Interval(at, inside.to()), false, faults);
+        }
+    }
+
+    private static void add(SupportLine line, Interval bare, boolean between, List<LineFault> faults) {
+        if (bare.length() > SHORT) {
+            LineFault.Kind kind = between ? LineFault.Kind.MISSING : LineFault.Kind.STOPS_SHORT;
+            faults.add(new LineFault(kind, line.number(), bare, line.v(), 0));
+        }
+    }
+
+    /** Where a line across the fall lies within the outline. */
+    private static List<Interval> inside(Polygon shell, double v) {
+        Envelope box = shell.getEnvelopeInternal();
+        LineString cut = FACTORY.createLineString(
+                new Coordinate[] {new Coordinate(box.getMinX() - 1, v), new Coordinate(box.getMaxX() + 1, v)});
+        Geometry parts = Overlays.intersection(shell, cut);
+        List<Interval> inside = new ArrayList<>();
+        for (int i = 0; i < parts.getNumGeometries(); i++) {
+            Envelope part = parts.getGeometryN(i).getEnvelopeInternal();
+            if (part.getWidth() > 0) {
+                inside.add(new Interval(part.getMinX(), part.getMaxX()));
+            }
+        }
+        inside.sort(java.util.Comparator.comparingDouble(Interval::from));
+        return inside;
+    }
+}

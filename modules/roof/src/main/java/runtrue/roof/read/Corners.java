@@ -1,0 +1,221 @@
+package runtrue.roof.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
+import runtrue.ifc.IfcModel;
+import runtrue.step.StepException;
+import runtrue.step.StepFile;
+
+/**
+ * Corners of boxes around an element's body, found without making its faces: enough to tell that it is nowhere near a
+ * roof. Openings and cuts are left out of account, so that the boxes are never too small. Kinds of body that have no
+ * simple box are not known.
+ */
+final class Corners {
+    private static final List<String> NO_BODY =
+            List.of("AXIS", "FOOTPRINT", "BOX", "ANNOTATION", "CLEARANCE", "PROFILE");
+
+    /** Names of a parameterised section's sizes; together they are more than it measures from its position. */
+    private static final List<String> SIZES = List.of(
+            "XDim",
+            "YDim",
+            "Radius",
+            "SemiAxis1",
+            "SemiAxis2",
+            "OverallWidth",
+            "OverallDepth",
+            "BottomFlangeWidth",
+            "TopFlangeWidth",
+            "Depth",
+            "Width",
+            "FlangeWidth");
+
+    private final IfcModel model;
+    private final StepFile file;
+    private final List<Vector3D> corners = new ArrayList<>();
+
+    private Corners(IfcModel model) {
+        this.model = model;
+        file = model.file();
+    }
+
+    /** World metres less the origin; empty when it has no body, or one whose extent is not known this way. */
+    static Optional<List<Vector3D>> of(IfcEntity product, Vector3D origin) {
+        try {
+            IfcModel model = product.model();
+            Corners found = new Corners(model);
+            AffineTransformMatrix3D placement = model.placement(product);
+            Optional<IfcEntity> shape = product.optionalRef("Representation");
+            for (IfcEntity r : shape.isPresent() ? shape.get().refs("Representations") : List.<IfcEntity>of()) {
+                boolean body =
+                        !NO_BODY.contains(r.text("RepresentationIdentifier").toUpperCase(Locale.ROOT));
+                if (body && !found.addItems(r, placement)) {
+                    return Optional.empty();
+                }
+            }
+            double unit = model.units().length();
+            return found.corners.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(found.corners.stream()
+                            .map(c -> c.multiply(unit).subtract(origin))
+                            .toList());
+        } catch (IfcException | StepException | IllegalStateException | IllegalArgumentException e) {
+            // Whoever reads the body itself will say what is wrong with it.
+            return Optional.empty();
+        }
+    }
+
+    private boolean addItems(IfcEntity representation, AffineTransformMatrix3D to) {
+        for (IfcEntity item : representation.refs("Items")) {
+            if (!add(item, to)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the extent of the item is known. */
+    private boolean add(IfcEntity item, AffineTransformMatrix3D to) {
+        if (item.isA("IfcMappedItem")) {
+            IfcEntity map = item.ref("MappingSource");
+            AffineTransformMatrix3D target = model.transform(item.ref("MappingTarget"));
+            AffineTransformMatrix3D source = model.transform(map.ref("MappingOrigin"));
+            return addItems(map.ref("MappedRepresentation"), to.multiply(target).multiply(source.inverse()));
+        } else if (item.isA("IfcExtrudedAreaSolid")) {
+            return addExtrusion(item, item.has("Position") ? to.multiply(model.transform(item.ref("Position"))) : to);
+        } else if (item.isA("IfcBooleanResult")) {
+            return !item.enumeration("Operator").equals("UNION") && add(item.ref("FirstOperand"), to);
+        } else if (item.isA("IfcFacetedBrep")) {
+            return addShell(item.ref("Outer").id(), to);
+        } else if (item.isA("IfcShellBasedSurfaceModel")) {
+            return item.refs("SbsmBoundary").stream().allMatch(s -> addShell(s.id(), to));
+        } else if (item.isA("IfcFaceBasedSurfaceModel")) {
+            return item.refs("FbsmFaces").stream().allMatch(s -> addShell(s.id(), to));
+        } else if (item.isA("IfcTessellatedFaceSet")) {
+            return addPoints(file.numbers(item.ref("Coordinates").id(), 0), 3, to);
+        }
+        return false;
+    }
+
+    private boolean addExtrusion(IfcEntity solid, AffineTransformMatrix3D to) {
+        double[] box = section(solid.ref("SweptArea"));
+        double[] way = solid.ref("ExtrudedDirection").reals("DirectionRatios");
+        if (box.length < 4 || way.length < 3) {
+            return false;
+        }
+        Vector3D path = Vector3D.of(way[0], way[1], way[2]).normalize().multiply(solid.real("Depth"));
+        for (int i = 0; i < 4; i++) {
+            Vector3D corner = Vector3D.of(box[i & 1], box[2 + (i >> 1)], 0);
+            corners.add(to.apply(corner));
+            corners.add(to.apply(corner.add(path)));
+        }
+        return true;
+    }
+
+    /** Least and greatest x, then y; no figures when not known. */
+    private double[] section(IfcEntity profile) {
+        if (profile.isA("IfcArbitraryClosedProfileDef")) {
+            IfcEntity curve = profile.ref("OuterCurve");
+            if (curve.isA("IfcPolyline")) {
+                List<double[]> points = new ArrayList<>();
+                file.references(curve.id(), 0, id -> points.add(coordinates(id)));
+                return box(points);
+            }
+            if (curve.isA("IfcIndexedPolyCurve") && !curve.has("Segments")) {
+                double[] rows = curve.ref("Points").reals("CoordList");
+                List<double[]> points = new ArrayList<>();
+                for (int i = 0; i + 1 < rows.length; i += 2) {
+                    points.add(new double[] {rows[i], rows[i + 1]});
+                }
+                return box(points);
+            }
+            return new double[0];
+        }
+        if (!profile.isA("IfcParameterizedProfileDef")) {
+            return new double[0];
+        }
+        double size = 0;
+        for (String name : SIZES) {
+            size += Math.max(0, profile.optionalReal(name).orElse(0));
+        }
+        Vector3D at = profile.has("Position")
+                ? model.transform(profile.ref("Position")).apply(Vector3D.ZERO)
+                : Vector3D.ZERO;
+        return new double[] {at.getX() - size, at.getX() + size, at.getY() - size, at.getY() + size};
+    }
+
+    private static double[] box(List<double[]> points) {
+        double[] box = {
+            Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY
+        };
+        for (double[] p : points) {
+            box[0] = Math.min(box[0], p[0]);
+            box[1] = Math.max(box[1], p[0]);
+            box[2] = Math.min(box[2], p[1]);
+            box[3] = Math.max(box[3], p[1]);
+        }
+        return points.isEmpty() ? new double[0] : box;
+    }
+
+    private double[] coordinates(int point) {
+        double[] found = file.numbers(point, 0);
+        if (found == null || found.length < 2) {
+            throw new IllegalArgumentException("a point needs coordinates");
+        }
+        return found;
+    }
+
+    /** Faces, their bounds, their loops, their points: by places in the record, since there may be very many. */
+    private boolean addShell(int shell, AffineTransformMatrix3D to) {
+        List<Integer> loops = new ArrayList<>();
+        file.references(shell, 0, face -> file.references(face, 0, bound -> file.references(bound, 0, loops::add)));
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (int loop : loops) {
+            if (!file.keyword(loop).equals("IFCPOLYLOOP")) {
+                return false;
+            }
+            file.references(loop, 0, point -> stretch(low, high, coordinates(point), 0));
+        }
+        return addBox(low, high, to);
+    }
+
+    private boolean addPoints(
+            double @org.jspecify.annotations.Nullable [] rows, int width, AffineTransformMatrix3D to) {
+        if (rows == null) {
+            return false;
+        }
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (int i = 0; i + width <= rows.length; i += width) {
+            stretch(low, high, rows, i);
+        }
+        return addBox(low, high, to);
+    }
+
+    private static void stretch(double[] low, double[] high, double[] point, int from) {
+        for (int i = 0; i < 3 && from + i < point.length; i++) {
+            low[i] = Math.min(low[i], point[from + i]);
+            high[i] = Math.max(high[i], point[from + i]);
+        }
+    }
+
+    private boolean addBox(double[] low, double[] high, AffineTransformMatrix3D to) {
+        if (!(low[2] <= high[2])) {
+            return false;
+        }
+        for (int i = 0; i < 8; i++) {
+            corners.add(to.apply(Vector3D.of(
+                    (i & 1) == 0 ? low[0] : high[0],
+                    (i & 2) == 0 ? low[1] : high[1],
+                    (i & 4) == 0 ? low[2] : high[2])));
+        }
+        return true;
+    }
+}

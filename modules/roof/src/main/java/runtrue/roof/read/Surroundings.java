@@ -1,0 +1,168 @@
+package runtrue.roof.read;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
+import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
+import runtrue.ifc.IfcModel;
+import runtrue.ifc.select.Grounds;
+import runtrue.roof.ReadElement;
+import runtrue.roof.Surround;
+import runtrue.shape.Shape;
+import runtrue.shape.ShapeReader;
+
+/**
+ * What stands in a drop besides roofs and possible supports. Of most of it no more is read than how far it extends; a
+ * shape is made only when somebody asks for the place where it is. Safe for use by many threads, while the models are
+ * open.
+ */
+final class Surroundings implements Surround {
+    private static final Map<String, Role> CLASSES = classes();
+
+    private final List<Thing> things = new ArrayList<>();
+    private final ShapeReader shapes;
+    private final Vector3D origin;
+
+    private Surroundings(ShapeReader shapes, Vector3D origin) {
+        this.shapes = shapes;
+        this.origin = origin;
+    }
+
+    private static Map<String, Role> classes() {
+        Map<String, Role> classes = new TreeMap<>();
+        classes.put("IfcWall", Role.WALL);
+        classes.put("IfcSlab", Role.LAYER);
+        for (String name : List.of(
+                "IfcPlate",
+                "IfcDiscreteAccessory",
+                "IfcFastener",
+                "IfcMechanicalFastener",
+                "IfcBuildingElementProxy",
+                "IfcElementAssembly",
+                "IfcColumn",
+                "IfcBeam",
+                "IfcMember")) {
+            classes.put(name, Role.THING);
+        }
+        return classes;
+    }
+
+    /** Everything of a model's building, but for those that were chosen as roof or support. */
+    static Surroundings of(List<IfcModel> models, Set<IfcEntity> chosen, ShapeReader shapes, Vector3D origin) {
+        Surroundings found = new Surroundings(shapes, origin);
+        for (IfcModel model : models) {
+            CLASSES.forEach((name, role) -> {
+                for (IfcEntity entity : model.all(name)) {
+                    if (!chosen.contains(entity)) {
+                        found.things.add(found.new Thing(entity, role));
+                    }
+                }
+            });
+        }
+        return found;
+    }
+
+    @Override
+    public List<ReadElement> within(Role role, Vector3D low, Vector3D high) {
+        return things.parallelStream()
+                .filter(t -> t.role == role && t.mayReach(low, high))
+                .flatMap(t -> t.read().stream())
+                .toList();
+    }
+
+    private final class Thing {
+        private final IfcEntity entity;
+        private final Role role;
+        private final Once<Optional<List<Vector3D>>> corners;
+        private final Once<Optional<ReadElement>> body;
+
+        Thing(IfcEntity entity, Role role) {
+            this.entity = entity;
+            this.role = role;
+            corners = new Once<>(() -> Corners.of(entity, origin));
+            body = new Once<>(this::body);
+        }
+
+        /** Whether its box and the one given overlap; what has no known box may be anywhere. */
+        boolean mayReach(Vector3D low, Vector3D high) {
+            Optional<List<Vector3D>> known = corners.get();
+            return known.isEmpty()
+                    || (overlaps(
+                                    known.get().stream()
+                                            .mapToDouble(Vector3D::getX)
+                                            .toArray(),
+                                    low.getX(),
+                                    high.getX())
+                            && overlaps(
+                                    known.get().stream()
+                                            .mapToDouble(Vector3D::getY)
+                                            .toArray(),
+                                    low.getY(),
+                                    high.getY())
+                            && overlaps(
+                                    known.get().stream()
+                                            .mapToDouble(Vector3D::getZ)
+                                            .toArray(),
+                                    low.getZ(),
+                                    high.getZ()));
+        }
+
+        Optional<ReadElement> read() {
+            return body.get();
+        }
+
+        /** What cannot be read is nothing that anything can be said of: it is no roof and no support. */
+        private Optional<ReadElement> body() {
+            return isVoid() || !(shapes.read(entity) instanceof Shape.Body found)
+                    ? Optional.empty()
+                    : Optional.of(new ReadElement(
+                            entity.model().describe(entity), Grounds.CLASS, "stands near the roof", found));
+        }
+
+        /** Placeholders for voids are no bodies that anything could lie on. */
+        private boolean isVoid() {
+            try {
+                return entity.isA("IfcBuildingElementProxy")
+                        && entity.model().predefinedType(entity).startsWith("PROVISIONFOR");
+            } catch (IfcException e) {
+                return true;
+            }
+        }
+    }
+
+    /** A value worked out when it is first asked for. */
+    private static final class Once<T> {
+        private final Supplier<T> source;
+        private @Nullable T value;
+
+        Once(Supplier<T> source) {
+            this.source = source;
+        }
+
+        synchronized T get() {
+            T known = value;
+            if (known == null) {
+                known = source.get();
+                value = known;
+            }
+            return known;
+        }
+    }
+
+    private static boolean overlaps(double[] values, double low, double high) {
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            least = Math.min(least, value);
+            greatest = Math.max(greatest, value);
+        }
+        return least <= high && greatest >= low;
+    }
+}
