@@ -88,6 +88,30 @@ final class RoofFixtures {
                 e.element(), e.grounds(), e.evidence(), new Shape.Body(faces, true, Optional.empty(), "", List.of()));
     }
 
+    /** As an exporter writes it in feet (rounded to a double each way), or with its left and right exchanged. */
+    static List<ReadElement> drawnOtherwise(List<ReadElement> elements, boolean feet, boolean mirrored) {
+        return elements.stream()
+                .map(e -> {
+                    List<Face> faces = new ArrayList<>();
+                    for (Face face : e.body().faces()) {
+                        List<Vector3D> ring = new ArrayList<>(face.outline().stream()
+                                .map(q -> feet ? q.multiply(1 / 0.3048).multiply(0.3048) : q)
+                                .map(q -> mirrored ? Vector3D.of(-q.getX(), q.getY(), q.getZ()) : q)
+                                .toList());
+                        if (mirrored) {
+                            Collections.reverse(ring);
+                        }
+                        faces.add(face(ring));
+                    }
+                    return new ReadElement(
+                            e.element(),
+                            e.grounds(),
+                            e.evidence(),
+                            new Shape.Body(faces, true, Optional.empty(), "", List.of()));
+                })
+                .toList();
+    }
+
     /** A body between a top and a bottom ring of as many corners, both counter-clockwise seen from above. */
     static List<Face> prism(List<Vector3D> top, List<Vector3D> bottom) {
         List<Face> faces = new ArrayList<>();

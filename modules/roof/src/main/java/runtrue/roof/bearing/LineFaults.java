@@ -1,6 +1,7 @@
 package runtrue.roof.bearing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -23,6 +24,9 @@ public final class LineFaults {
     /** Members out of square to the fall by more than this are set out to something else. */
     private static final double ASKEW = RoofTolerance.LINE_ASKEW.si();
 
+    /** A line over less of the plane's width is one that some bays have to themselves, not one that stops short. */
+    private static final double MOST = 0.5;
+
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private LineFaults() {}
@@ -41,10 +45,18 @@ public final class LineFaults {
                 }
             }
             for (Interval inside : inside(shell, line.v())) {
-                addBare(inside, line, faults);
+                if (covered(inside, line) > MOST * inside.length()) {
+                    addBare(inside, line, faults);
+                }
             }
         }
         return faults;
+    }
+
+    private static double covered(Interval inside, SupportLine line) {
+        return line.extents().stream()
+                .mapToDouble(e -> Math.max(0, Math.min(e.to(), inside.to()) - Math.max(e.from(), inside.from())))
+                .sum();
     }
 
     private static void addBare(Interval inside, SupportLine line, List<LineFault> faults) {
@@ -83,7 +95,7 @@ public final class LineFaults {
                 inside.add(new Interval(part.getMinX(), part.getMaxX()));
             }
         }
-        inside.sort(java.util.Comparator.comparingDouble(Interval::from));
+        inside.sort(Comparator.comparingDouble(Interval::from));
         return inside;
     }
 }

@@ -27,6 +27,9 @@ public final class EdgeFinder {
     /** Two eaves that face each other across less than this share a gutter: wider ones are walked in, not sheeted over. */
     private static final double WIDEST_GUTTER = RoofTolerance.GUTTER.si();
 
+    /** Shorter pieces of eave beside a wall are returns at its piers and openings. */
+    private static final double LEAST_GUTTER = RoofTolerance.WALL.si();
+
     private final Tolerances tolerances;
 
     private final Surround surround;
@@ -130,8 +133,8 @@ public final class EdgeFinder {
     private EdgeKind kind(Side side, List<Side> outer, HigherParts higher) {
         EdgeKind kind = EdgeKinds.outer(side);
         if (kind == EdgeKind.EAVE) {
-            boolean gutter =
-                    outer.stream().anyMatch(other -> isAcrossGutter(side, other)) || higher.wallRisesAlong(side);
+            boolean gutter = outer.stream().anyMatch(other -> isAcrossGutter(side, other))
+                    || (side.length() > LEAST_GUTTER && higher.wallRisesAlong(side));
             return gutter ? EdgeKind.BOX_GUTTER : kind;
         }
         return higher.riseAlong(side) ? EdgeKind.ABUTMENT : kind;

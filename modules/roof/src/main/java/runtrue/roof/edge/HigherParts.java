@@ -122,7 +122,9 @@ final class HigherParts {
             return false;
         }
         Coordinate there = nearest.nearestPoints()[0];
-        double roof = Math.max(at.getZ(), PlanViews.height(side.plane(), there));
+        // A wall may stand under the roof beside its edge, where the roof is higher than there.
+        boolean wall = upper.foot() > Double.NEGATIVE_INFINITY;
+        double roof = wall ? Math.max(at.getZ(), PlanViews.height(side.plane(), there)) : at.getZ();
         return upper.height(there) > roof + LEAST_RISE;
     }
 }
