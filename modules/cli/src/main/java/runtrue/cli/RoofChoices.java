@@ -29,8 +29,10 @@ public final class RoofChoices {
                 .orElseThrow(() -> CheckException.ofDrop(
                         system.file() + ": states no cover_width; sheets cannot be laid out without it.",
                         new IllegalStateException()));
+        // The drop's own only: how thick the insulation is differs from roof to roof of one system, and to hold a model
+        // against the system's usual depth would find fault with nearly every one.
         OptionalDouble depth =
-                settings.buildUpDepth(system).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+                settings.si("build_up_depth").map(OptionalDouble::of).orElse(OptionalDouble.empty());
         return new RoofSettings(
                 coverWidth, settings.setOut(), depth, RoofTolerance.SUPPORT_REACH.si(), origin, trueNorth, tolerances);
     }

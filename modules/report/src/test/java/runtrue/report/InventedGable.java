@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import runtrue.result.BearingResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
 import runtrue.result.Direction;
@@ -119,6 +120,7 @@ final class InventedGable {
                 List.of(),
                 supports(id, frame),
                 spans(id, hole),
+                BearingResult.unknown(),
                 List.of(),
                 Optional.empty());
     }
@@ -171,6 +173,9 @@ final class InventedGable {
                                 on(frame, 0, 1.5 * n - 0.75),
                                 on(frame, WIDTH, 1.5 * n - 0.75),
                                 -0.1,
+                                OptionalDouble.empty(),
+                                OptionalDouble.empty(),
+                                "",
                                 0.06,
                                 0.2,
                                 OptionalDouble.empty())),

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import runtrue.result.BearingResult;
 import runtrue.result.BillResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
@@ -330,6 +331,7 @@ final class MillLane {
                         new PlaneResult.SetOut("centred", 25, 0.35, 0.35, 25, 200, 6.2, false)),
                 supported ? supports(id) : List.of(),
                 supported ? spans(id) : List.of(),
+                BearingResult.unknown(),
                 supported ? List.of() : List.of("No support was found within 0.45 m below the skin."),
                 Optional.empty());
     }
@@ -365,6 +367,9 @@ final class MillLane {
                                 new Point(430_000, 5_300_000.2 + n, 124),
                                 new Point(430_012.5, 5_300_000.2 + n, 124),
                                 -0.15,
+                                OptionalDouble.of(0),
+                                OptionalDouble.of(-0.004),
+                                "between A and C, 1 and 2",
                                 0.065,
                                 0.2,
                                 OptionalDouble.of(0.002))),

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param outline outer ring in world coordinates, counter-clockwise seen from above the roof, first point not repeated
  * @param setOuts ways to set the sheets out, the one used among them
  * @param supports from the eave up; empty when none was found, {@code remarks} says why
+ * @param bearing what carries the sheets, and how true
  * @param remarks how sure the plane and its layout are
  * @param curve of a curved plane, whose v runs along its arc; absent for flat ones
  */
@@ -49,6 +50,7 @@ public record PlaneResult(
         List<SetOut> setOuts,
         List<SupportLine> supports,
         List<Span> spans,
+        BearingResult bearing,
         List<String> remarks,
         Optional<Curve> curve) {
     public PlaneResult {
@@ -166,6 +168,10 @@ public record PlaneResult(
      *
      * @param from lesser end across the fall: centre of the section projected to the plane, in world coordinates
      * @param contactMetres distance of its contact face from the skin along the normal, negative below
+     * @param deviationFromMetres its contact face above the supports' contact plane at {@code from}, negative for low;
+     *     absent for sleeves within longer pieces
+     * @param deviationToMetres the same at {@code to}
+     * @param gridPlace nearest grid lines to its middle; empty when there is no grid
      * @param flangeMetres width along the fall
      * @param depthMetres square to the plane
      * @param thicknessMetres of the section's wall; absent when not known
@@ -175,6 +181,9 @@ public record PlaneResult(
             Point from,
             Point to,
             double contactMetres,
+            OptionalDouble deviationFromMetres,
+            OptionalDouble deviationToMetres,
+            String gridPlace,
             double flangeMetres,
             double depthMetres,
             OptionalDouble thicknessMetres) {}

@@ -15,7 +15,7 @@ import runtrue.result.PlaneResult.SupportLine;
 /** One row a member of a support line, with how it was recognised. */
 final class SupportsSheet {
     /** Up to the sizes of the section; class, file and coordinates are for the screen. */
-    private static final int PRINTED = 10;
+    private static final int PRINTED = 12;
 
     private SupportsSheet() {}
 
@@ -32,6 +32,7 @@ final class SupportsSheet {
                 Column.wrapped("Plane", 28, Placed::plane),
                 Column.count("Line from the eave", p -> p.line().number()),
                 Column.<Placed>metres("Up the fall", p -> p.line().vMetres()),
+                Column.wrapped("Grid", 25, p -> p.piece().gridPlace()),
                 Column.wrapped("Member", 26, p -> p.piece().element().name()),
                 Column.text("GlobalId", 30, p -> p.piece().element().globalId()),
                 Column.wrapped(
@@ -39,6 +40,9 @@ final class SupportsSheet {
                 Column.millimetres(
                         "Contact face under skin",
                         p -> OptionalDouble.of(-p.piece().contactMetres())),
+                Column.millimetres("Off contact plane, left end", p -> p.piece().deviationFromMetres()),
+                Column.millimetres(
+                        "Off contact plane, right end", p -> p.piece().deviationToMetres()),
                 Column.millimetres("Flange", p -> OptionalDouble.of(p.piece().flangeMetres())),
                 Column.millimetres("Depth", p -> OptionalDouble.of(p.piece().depthMetres())),
                 Column.millimetres("Wall", p -> p.piece().thicknessMetres()),

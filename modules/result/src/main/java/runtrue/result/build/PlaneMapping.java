@@ -2,6 +2,8 @@ package runtrue.result.build;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
@@ -24,6 +26,7 @@ import runtrue.roof.Span;
 import runtrue.roof.SupportEvidence;
 import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
+import runtrue.roof.bearing.TruePlane.Deviation;
 import runtrue.roof.curved.Curve;
 import runtrue.roof.sheet.SetOutChoices;
 import runtrue.rules.RoofSystem;
@@ -33,6 +36,7 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
     PlaneResult map(PlaneLayout layout) {
         RoofPlane plane = layout.plane();
         PlaneFrame frame = plane.frame();
+        BearingMapping bearing = new BearingMapping(world, axes);
         return new PlaneResult(
                 plane.id(),
                 plane.name(),
@@ -64,9 +68,11 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                         .stream()
                         .map(PlaneMapping::setOut)
                         .toList(),
-                layout.supports().stream().map(s -> line(plane, s)).toList(),
+                layout.supports().stream().map(s -> line(layout, s, bearing)).toList(),
                 layout.spans().stream().map(PlaneMapping::span).toList(),
-                Stream.concat(plane.remarks().stream(), layout.remarks().stream())
+                bearing.map(layout),
+                Stream.of(plane.remarks(), layout.remarks(), bearing.remarks(layout))
+                        .flatMap(List::stream)
                         .distinct()
                         .toList(),
                 plane.curve().map(this::curve));
@@ -151,16 +157,22 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 sheet.cut());
     }
 
-    private PlaneResult.SupportLine line(RoofPlane plane, SupportLine line) {
+    private PlaneResult.SupportLine line(PlaneLayout layout, SupportLine line, BearingMapping bearing) {
         return new PlaneResult.SupportLine(
                 line.id(),
                 line.number(),
                 Rounded.of(line.v()),
-                line.pieces().stream().map(p -> piece(plane, p)).toList(),
+                line.pieces().stream().map(p -> piece(layout, p, bearing)).toList(),
                 line.extents().stream().map(PlaneMapping::range).toList());
     }
 
-    private PlaneResult.Piece piece(RoofPlane plane, SupportPiece piece) {
+    private PlaneResult.Piece piece(PlaneLayout layout, SupportPiece piece, BearingMapping bearing) {
+        RoofPlane plane = layout.plane();
+        Optional<Deviation> deviation = layout.bearing()
+                .truePlane()
+                .flatMap(t -> t.deviations().stream()
+                        .filter(d -> d.piece().equals(piece))
+                        .findFirst());
         Vector3D from = plane.at(piece.uFrom(), piece.vFrom());
         Vector3D to = plane.at(piece.uTo(), piece.vTo());
         return new PlaneResult.Piece(
@@ -168,6 +180,13 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 world.point(from),
                 world.point(to),
                 Rounded.of(piece.contact()),
+                deviation.isPresent()
+                        ? OptionalDouble.of(Rounded.of(deviation.get().atFrom()))
+                        : OptionalDouble.empty(),
+                deviation.isPresent()
+                        ? OptionalDouble.of(Rounded.of(deviation.get().atTo()))
+                        : OptionalDouble.empty(),
+                bearing.grid(from.add(to).multiply(0.5)),
                 Rounded.of(piece.flange()),
                 Rounded.of(piece.depth()),
                 Rounded.of(piece.thickness()));

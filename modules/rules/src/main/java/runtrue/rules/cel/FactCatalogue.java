@@ -98,6 +98,26 @@ public final class FactCatalogue {
         number("plane.elements", NONE, "elements that the plane is made of");
         number("plane.penetrations", NONE, "holes");
         truth("plane.level", "whether the pitch is below 0.2 degrees");
+        bearing();
+    }
+
+    private void bearing() {
+        number("plane.depth_to_supports", LENGTH, "sheet's skin down to the supports' contact plane, as modelled");
+        number(
+                "plane.gap_to_supports",
+                LENGTH,
+                "stated build-up's underside down to the contact plane; negative for a clash");
+        number(
+                "plane.support_deviation",
+                LENGTH,
+                "greatest distance of a support's contact face from the contact plane");
+        number("plane.support_step", LENGTH, "greatest step between neighbouring supports along the fall");
+        number("plane.support_twist", LENGTH, "greatest lean of a support against the next, over the width they share");
+        number("plane.support_tilt", ANGLE, "between the plane that fits the contact faces best and the roof plane");
+        number("plane.proud_items", NONE, "things that stand above the contact plane within the sheeted area");
+        number("plane.proud_height", LENGTH, "how far the highest of them does; 0 when there is none");
+        number("plane.off_level_members", NONE, "members across the fall a little below the level of the supports");
+        text("plane.carried_by", "purlins, battens, rafters, deck or unknown");
     }
 
     private void partsOfPlane() {
@@ -112,6 +132,13 @@ public final class FactCatalogue {
         number("span.length", LENGTH, "greatest length along the fall");
         text("span.lower", "support line below");
         text("span.upper", "support line above");
+        text("support.name", "name in the model");
+        number("support.line", NONE, "its line's number from the eave");
+        number("support.deviation", LENGTH, "greatest distance of its contact face from the contact plane");
+        text("support.side", "high or low");
+        text("obstacle.name", "name in the model");
+        text("obstacle.class", "class in the model");
+        number("obstacle.height", LENGTH, "how far it stands above the supports' contact plane; 0 when nothing does");
         text("zone.kind", "corner, edge or interior");
         number("zone.width", LENGTH, "width of the zone in plan");
         number("zone.area", AREA, "true area");
@@ -169,6 +196,9 @@ public final class FactCatalogue {
         number("system.ridge_set_back", LENGTH, "how far sheets stop short of the modelled ridge, head or wall");
         number("system.cutting_step", LENGTH, "step that the lengths of sheets are rounded up to");
         number("system.build_up_depth", LENGTH, "sheet's skin down to the supports' contact face");
+        number("system.support_deviation", LENGTH, "how far a support may be off the contact plane");
+        number("system.proud_height", LENGTH, "how far a thing may stand above the contact plane");
+        number("system.build_up_tolerance", LENGTH, "how far the supports may be off the build-up's underside");
         text("system.material", "of the sheet");
         text("system.finish", "of the sheet");
     }

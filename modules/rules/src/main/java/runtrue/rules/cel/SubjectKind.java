@@ -13,6 +13,8 @@ public enum SubjectKind {
     PLANE(List.of("drop", "building", "plane")),
     SHEET(List.of("drop", "building", "plane", "sheet")),
     SPAN(List.of("drop", "building", "plane", "span")),
+    SUPPORT(List.of("drop", "building", "plane", "support")),
+    OBSTACLE(List.of("drop", "building", "plane", "obstacle")),
     ZONE(List.of("drop", "building", "plane", "zone")),
     ELEMENT(List.of("drop", "element")),
     /** A value that the model states, beside the one that the geometry gives. */

@@ -161,6 +161,13 @@ final class Subjects {
                                 subject,
                                 because("its spans are not known: no supports found", layout)))
                         : spans);
+        bearing(layout, subject);
+    }
+
+    private void bearing(PlaneLayout layout, Subject plane) {
+        BearingParts parts = new BearingParts(layout, plane, roof.settings().origin());
+        all.addAll(parts.supports());
+        all.addAll(parts.obstacles());
     }
 
     private static String because(String what, PlaneLayout layout) {

@@ -27,6 +27,9 @@ import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
 import runtrue.roof.Zone;
 import runtrue.roof.ZoneKind;
+import runtrue.roof.bearing.Bearing;
+import runtrue.roof.bearing.BearingKind;
+import runtrue.roof.bearing.TruePlanes;
 import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
 
@@ -90,7 +93,7 @@ record TestRoofs(
                 List.of(),
                 List.of(new ReadElement(element("slab", "IfcSlab", "Roof slab"), "type", nothing)),
                 List.of());
-        PlaneLayout layout = new PlaneLayout(plane, sheets(), lines(), List.of(), spans(), List.of());
+        PlaneLayout layout = new PlaneLayout(plane, sheets(), lines(), List.of(), spans(), bearing(lines()), List.of());
         RoofBody body = new RoofBody(
                 "B-1",
                 List.of("P-1"),
@@ -108,6 +111,25 @@ record TestRoofs(
                 OptionalDouble.empty(),
                 Tolerances.standard());
         return new Roof(List.of(layout), List.of(), List.of(body), List.of(), settings);
+    }
+
+    /** At a stated build-up of 180 mm, which is where the supports lie. */
+    private static Bearing bearing(List<SupportLine> lines) {
+        return lines.isEmpty()
+                ? Bearing.unknown()
+                : new Bearing(
+                        BearingKind.PURLINS,
+                        Optional.of(TruePlanes.of(lines, OptionalDouble.of(0.18))),
+                        List.of(),
+                        List.of());
+    }
+
+    /** The same roof resting otherwise. */
+    static Roof with(Roof roof, Bearing bearing) {
+        PlaneLayout l = roof.planes().get(0);
+        PlaneLayout changed =
+                new PlaneLayout(l.plane(), l.sheets(), l.supports(), l.stretches(), l.spans(), bearing, l.remarks());
+        return new Roof(List.of(changed), roof.edges(), roof.bodies(), roof.unplaced(), roof.settings());
     }
 
     private List<Sheet> sheets() {

@@ -1,0 +1,111 @@
+package runtrue.rules.judge;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.ifc.Element;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.SupportPiece;
+import runtrue.roof.bearing.NearThing;
+import runtrue.roof.bearing.TruePlane;
+import runtrue.roof.bearing.TruePlane.Deviation;
+import runtrue.rules.cel.SubjectKind;
+
+/** Supports of a plane, and what stands above them, as subjects. */
+final class BearingParts {
+    private final PlaneLayout layout;
+    private final Subject plane;
+    private final Vector3D origin;
+
+    BearingParts(PlaneLayout layout, Subject plane, Vector3D origin) {
+        this.layout = layout;
+        this.plane = plane;
+        this.origin = origin;
+    }
+
+    /** One for each piece of a support line; one that says what is lacking when there is none. */
+    List<Subject> supports() {
+        Optional<TruePlane> truth = layout.bearing().truePlane();
+        if (truth.isEmpty()) {
+            return List.of(Subject.lacking(SubjectKind.SUPPORT, plane, "how its supports lie " + lack()));
+        }
+        List<Subject> subjects = new ArrayList<>();
+        Map<Integer, Integer> numbers = new HashMap<>();
+        for (Deviation deviation : truth.get().deviations()) {
+            int number = numbers.merge(deviation.line(), 1, Integer::sum);
+            subjects.add(support(deviation, number));
+        }
+        return subjects;
+    }
+
+    private Subject support(Deviation deviation, int number) {
+        SupportPiece piece = deviation.piece();
+        Element element = piece.element();
+        Subject subject = new Subject(
+                SubjectKind.SUPPORT,
+                "piece " + number + " of support line " + deviation.line() + " of " + plane.name(),
+                plane.plane(),
+                List.of(element),
+                Optional.of(place((piece.uFrom() + piece.uTo()) / 2, (piece.vFrom() + piece.vTo()) / 2)),
+                "support|" + element.globalId(),
+                plane.facts()
+                        .inner()
+                        .know("support.name", element.name(), "")
+                        .know("support.line", deviation.line(), "from the eave")
+                        .know("support.deviation", Math.abs(deviation.greatest()), "contact face to contact plane")
+                        .know("support.side", deviation.greatest() > 0 ? "high" : "low", ""));
+        return subject.inSeries("piece", number);
+    }
+
+    /** One for each thing that stands proud; one of no height when nothing does. */
+    List<Subject> obstacles() {
+        if (layout.bearing().truePlane().isEmpty()) {
+            return List.of(Subject.lacking(SubjectKind.OBSTACLE, plane, "what stands above its supports " + lack()));
+        }
+        List<NearThing> proud = layout.bearing().proud();
+        if (proud.isEmpty()) {
+            return List.of(new Subject(
+                    SubjectKind.OBSTACLE,
+                    "nothing on " + plane.name(),
+                    plane.plane(),
+                    plane.elements(),
+                    plane.place(),
+                    "obstacle",
+                    plane.facts()
+                            .inner()
+                            .know("obstacle.name", "", "")
+                            .know("obstacle.class", "", "")
+                            .know("obstacle.height", 0, "nothing stands above the contact plane")));
+        }
+        return proud.stream().map(this::obstacle).toList();
+    }
+
+    private Subject obstacle(NearThing thing) {
+        Element element = thing.element();
+        return new Subject(
+                SubjectKind.OBSTACLE,
+                element.ifcClass() + " \"" + element.name() + "\" on " + plane.name(),
+                plane.plane(),
+                List.of(element),
+                Optional.of(place(
+                        (thing.u().from() + thing.u().to()) / 2,
+                        (thing.v().from() + thing.v().to()) / 2)),
+                "obstacle|" + element.globalId(),
+                plane.facts()
+                        .inner()
+                        .know("obstacle.name", element.name(), "")
+                        .know("obstacle.class", element.ifcClass(), "")
+                        .know("obstacle.height", thing.above(), "highest point within the sheeted area"));
+    }
+
+    private String lack() {
+        return BearingFacts.lack(layout);
+    }
+
+    private Vector3D place(double u, double v) {
+        return layout.plane().frame().at(u, v).add(origin);
+    }
+}

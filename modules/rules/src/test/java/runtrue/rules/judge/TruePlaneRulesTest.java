@@ -1,0 +1,157 @@
+package runtrue.rules.judge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.roof.Interval;
+import runtrue.roof.Roof;
+import runtrue.roof.SupportEvidence;
+import runtrue.roof.SupportLine;
+import runtrue.roof.SupportPiece;
+import runtrue.roof.bearing.Bearing;
+import runtrue.roof.bearing.BearingKind;
+import runtrue.roof.bearing.NearThing;
+import runtrue.roof.bearing.Standing;
+import runtrue.roof.bearing.TruePlanes;
+import runtrue.rules.Judgement;
+import runtrue.rules.Outcome;
+import runtrue.rules.RoofSystem;
+import runtrue.rules.RoofSystems;
+import runtrue.rules.RuleSets;
+import runtrue.rules.SettingsFiles;
+
+/** A golden example of each outcome for the rules about true planes, with the bundled (invented) limits. */
+class TruePlaneRulesTest {
+    private static final RoofSystem SYSTEM = RoofSystems.bundled("kestrel-500");
+    private static final Roof ROOF = TestRoofs.gentle().roof();
+
+    private static List<Judgement> judge(String rule, Roof roof) {
+        DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false);
+        return Judge.judge(
+                        RuleSets.bundled("long-run-sheets"),
+                        SYSTEM,
+                        SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of()),
+                        roof,
+                        drop)
+                .stream()
+                .filter(j -> j.rule().equals(rule))
+                .toList();
+    }
+
+    /** Five lines of one piece, one of them off by so many millimetres at its ends. */
+    private static Roof off(double millimetresFrom, double millimetresTo, OptionalDouble depth) {
+        List<SupportLine> lines = new ArrayList<>();
+        for (SupportLine line : ROOF.planes().get(0).supports()) {
+            SupportPiece p = line.pieces().get(0);
+            double from = line.number() == 3 ? millimetresFrom / 1000 : 0;
+            double to = line.number() == 3 ? millimetresTo / 1000 : 0;
+            SupportPiece moved = new SupportPiece(
+                    p.element(),
+                    SupportEvidence.TYPED,
+                    p.uFrom(),
+                    p.vFrom(),
+                    p.uTo(),
+                    p.vTo(),
+                    p.contact() + from,
+                    p.contact() + to,
+                    p.flange(),
+                    p.depth(),
+                    p.thickness());
+            lines.add(new SupportLine(line.id(), line.number(), line.v(), List.of(moved), line.extents()));
+        }
+        Bearing bearing =
+                new Bearing(BearingKind.PURLINS, Optional.of(TruePlanes.of(lines, depth)), List.of(), List.of());
+        return TestRoofs.with(ROOF, bearing);
+    }
+
+    @Test
+    void supports_in_one_plane_conform_and_are_told_of_line_by_line() {
+        assertThat(judge("supports-in-plane", ROOF))
+                .hasSize(5)
+                .allSatisfy(j -> assertThat(j.outcome()).isEqualTo(Outcome.CONFORMS));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-12, -12, low, 12 mm", "0, 8, high, 8 mm", "-6, 2, low, 6 mm"})
+    void a_support_off_the_plane_does_not_conform_and_is_named_with_its_cure(
+            double from, double to, String side, String measured) {
+        assertThat(judge("supports-in-plane", off(from, to, OptionalDouble.empty())))
+                .filteredOn(j -> j.outcome() == Outcome.DOES_NOT_CONFORM)
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.elements()).extracting(e -> e.globalId()).containsExactly("purlin3");
+                    assertThat(j.message())
+                            .isEqualTo("Piece 1 of support line 3 of plane south (Purlin 3) lies " + measured + " too "
+                                    + side + " against the other supports; 5 mm is allowed.");
+                    assertThat(j.cure()).startsWith("Pack a low support");
+                });
+    }
+
+    @Test
+    void a_support_within_the_limit_conforms() {
+        assertThat(judge("supports-in-plane", off(5, -5, OptionalDouble.empty())))
+                .allSatisfy(j -> assertThat(j.outcome()).isEqualTo(Outcome.CONFORMS));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"supports-in-plane", "nothing-proud", "depth-to-supports"})
+    void where_no_supports_were_found_nothing_is_said_to_conform(String rule) {
+        assertThat(judge(rule, TestRoofs.with(ROOF, Bearing.unknown())))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED));
+    }
+
+    @Test
+    void a_plane_with_nothing_above_its_supports_conforms() {
+        assertThat(judge("nothing-proud", ROOF))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.CONFORMS));
+    }
+
+    @Test
+    void a_plate_above_the_supports_does_not_conform_and_is_named_where_it_is() {
+        NearThing plate = new NearThing(
+                TestRoofs.element("plate", "IfcPlate", "Splice"),
+                Standing.PROUD,
+                0.015,
+                new Interval(4, 4.2),
+                new Interval(2.9, 3));
+        Bearing bearing = ROOF.planes().get(0).bearing();
+        Roof roof = TestRoofs.with(ROOF, new Bearing(bearing.kind(), bearing.truePlane(), List.of(plate), List.of()));
+
+        assertThat(judge("nothing-proud", roof)).singleElement().satisfies(j -> {
+            assertThat(j.outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
+            assertThat(j.message())
+                    .isEqualTo("IfcPlate \"Splice\" on plane south stands 15 mm above the supports' contact plane; 2 mm"
+                            + " is allowed.");
+            assertThat(j.elements()).extracting(e -> e.globalId()).containsExactly("plate");
+            // 4.1 m across from the origin of the drop.
+            assertThat(j.place().orElseThrow().getX()).isEqualTo(1004.1);
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.18, CONFORMS", "0.19, CONFORMS", "0.16, DOES_NOT_CONFORM", "0.2, DOES_NOT_CONFORM"})
+    void the_stated_build_up_is_held_against_the_depth_to_the_supports(double stated, Outcome outcome) {
+        assertThat(judge("depth-to-supports", off(0, 0, OptionalDouble.of(stated))))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(outcome));
+    }
+
+    @Test
+    void without_a_stated_build_up_the_depth_to_the_supports_is_not_assessed() {
+        assertThat(judge("depth-to-supports", off(0, 0, OptionalDouble.empty())))
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+                    assertThat(j.reason()).contains("build_up_depth");
+                });
+    }
+}
