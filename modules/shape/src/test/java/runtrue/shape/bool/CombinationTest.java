@@ -102,8 +102,10 @@ class CombinationTest {
         Mesh common = combine(Kind.INTERSECTION, a, b);
         Mesh union = combine(Kind.UNION, a, b);
         assertThat(remarks).isEmpty();
-        assertThat(difference.volume() + common.volume()).isEqualTo(a.volume(), within(1e-6));
-        assertThat(union.volume() + common.volume()).isEqualTo(a.volume() + b.volume(), within(1e-6));
+        // Corners nearer than 10 micrometres become one, which may move the faces of the second solid by as much.
+        double welded = 1e-5 * b.area();
+        assertThat(difference.volume() + common.volume()).isEqualTo(a.volume(), within(welded));
+        assertThat(union.volume() + common.volume()).isEqualTo(a.volume() + b.volume(), within(welded));
     }
 
     @Property(tries = 50)
