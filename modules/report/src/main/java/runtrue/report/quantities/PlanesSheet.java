@@ -1,16 +1,21 @@
 package runtrue.report.quantities;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Units;
+import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
 import runtrue.result.ElementRef;
 import runtrue.result.PlaneResult;
+import runtrue.result.PlaneResult.Curve;
 import runtrue.result.PlaneResult.Span;
 import runtrue.result.StatedValue;
 
@@ -25,6 +30,34 @@ final class PlanesSheet {
     }
 
     private static List<Column<PlaneResult>> columns(CheckResult result) {
+        List<Column<PlaneResult>> columns = new ArrayList<>(flat(result));
+        if (result.planes().stream().anyMatch(p -> p.curve().isPresent())) {
+            int afterPitch = 6;
+            columns.addAll(
+                    afterPitch,
+                    List.of(
+                            Column.<PlaneResult>degrees(
+                                            "Least pitch of a curve", p -> curve(p, Curve::leastPitchDegrees))
+                                    .wide(13),
+                            new Column<>(
+                                    "Radius of a curve",
+                                    "m",
+                                    13,
+                                    true,
+                                    p -> Cell.of(
+                                            p.curve().map(Curve::radiusMetres).orElse(OptionalDouble.empty()),
+                                            Look.METRES))));
+        }
+        return columns;
+    }
+
+    private static OptionalDouble curve(PlaneResult plane, ToDoubleFunction<Curve> figure) {
+        return plane.curve()
+                .map(c -> OptionalDouble.of(figure.applyAsDouble(c)))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static List<Column<PlaneResult>> flat(CheckResult result) {
         return List.of(
                 Column.wrapped("Plane", 28, PlaneResult::name),
                 Column.text("Id", 13, PlaneResult::id),

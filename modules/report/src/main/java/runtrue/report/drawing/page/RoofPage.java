@@ -159,7 +159,7 @@ public final class RoofPage {
     private static List<String> cells(PlaneResult plane) {
         return List.of(
                 Roof.shortName(plane.name()),
-                Figures.fixed(plane.pitchDegrees(), 1) + "°",
+                Roof.pitch(plane),
                 Figures.fixed(plane.areaSquareMetres(), 1),
                 Integer.toString(plane.sheets().size()),
                 plane.sheets().isEmpty() ? "" : Figures.metres(plane.longestRunMetres()));

@@ -13,24 +13,67 @@ import runtrue.result.Point;
  * @param plane as the result has it
  * @param origin of the axes on paper
  * @param across one metre of u on paper
- * @param up one metre of v on paper
+ * @param up one metre up the fall on paper; half-way along the arc of a curved plane
+ * @param bend of a curved plane: pairs of v and how many {@code up} from the origin that is; empty for flat ones
  * @param rings outline and holes in u and v
  * @param outline on paper
  */
-public record Patch(PlaneResult plane, Vec origin, Vec across, Vec up, List<List<Vec>> rings, List<Vec> outline) {
+public record Patch(
+        PlaneResult plane, Vec origin, Vec across, Vec up, List<Vec> bend, List<List<Vec>> rings, List<Vec> outline) {
     /** The plane as the view shows it. */
     public static Patch of(PlaneResult plane, View view) {
         PlaneResult.Frame frame = plane.frame();
+        Vec origin = view.at(frame.origin());
+        Vec across = view.way(frame.across().x(), frame.across().y());
+        Vec up = view.way(frame.up().x(), frame.up().y());
+        List<Vec> outline = plane.outline().stream().map(view::at).toList();
+        List<Vec> bend = plane.curve()
+                .map(curve -> curve.stations().stream()
+                        .map(s -> new Vec(
+                                s.vMetres(),
+                                shares(view.at(s.point()), origin, across, up).y()))
+                        .toList())
+                .orElse(List.of());
         List<List<Vec>> rings = new ArrayList<>();
-        rings.add(inPlane(frame, plane.outline()));
-        plane.penetrations().forEach(p -> rings.add(inPlane(frame, p.outline())));
-        return new Patch(
-                plane,
-                view.at(frame.origin()),
-                view.way(frame.across().x(), frame.across().y()),
-                view.way(frame.up().x(), frame.up().y()),
-                rings,
-                plane.outline().stream().map(view::at).toList());
+        if (bend.isEmpty()) {
+            rings.add(inPlane(frame, plane.outline()));
+            plane.penetrations().forEach(p -> rings.add(inPlane(frame, p.outline())));
+        } else {
+            rings.add(developed(outline, origin, across, up, bend));
+            plane.penetrations()
+                    .forEach(p -> rings.add(
+                            developed(p.outline().stream().map(view::at).toList(), origin, across, up, bend)));
+        }
+        return new Patch(plane, origin, across, up, bend, rings, outline);
+    }
+
+    /** How many of each axis from the origin a place on paper is. */
+    private static Vec shares(Vec place, Vec origin, Vec across, Vec up) {
+        Vec moved = place.minus(origin);
+        double whole = across.cross(up);
+        return new Vec(moved.cross(up) / whole, across.cross(moved) / whole);
+    }
+
+    private static List<Vec> developed(List<Vec> ring, Vec origin, Vec across, Vec up, List<Vec> bend) {
+        return ring.stream()
+                .map(p -> shares(p, origin, across, up))
+                .map(p -> new Vec(p.x(), straightened(bend, p.y())))
+                .toList();
+    }
+
+    private static double straightened(List<Vec> bend, double t) {
+        return interpolated(bend.stream().map(b -> new Vec(b.y(), b.x())).toList(), t);
+    }
+
+    /** The second value at a first one, on straight lines between pairs; the outer lines go on. */
+    private static double interpolated(List<Vec> pairs, double at) {
+        int i = 1;
+        while (i < pairs.size() - 1 && pairs.get(i).x() < at) {
+            i++;
+        }
+        Vec a = pairs.get(i - 1);
+        Vec b = pairs.get(i);
+        return a.y() + (b.y() - a.y()) * (at - a.x()) / (b.x() - a.x());
     }
 
     private static List<Vec> inPlane(PlaneResult.Frame frame, List<Point> ring) {
@@ -47,7 +90,8 @@ public record Patch(PlaneResult plane, Vec origin, Vec across, Vec up, List<List
 
     /** On paper. */
     public Vec at(double u, double v) {
-        return origin.plus(across.times(u)).plus(up.times(v));
+        double t = bend.isEmpty() ? v : interpolated(bend, v);
+        return origin.plus(across.times(u)).plus(up.times(t));
     }
 
     /** Stretches of v within the plane at one u, from low to high, holes left out: pairs of from and to. */
@@ -79,13 +123,12 @@ public record Patch(PlaneResult plane, Vec origin, Vec across, Vec up, List<List
     /** Whether a place on paper lies within the plane and in no hole. */
     public boolean contains(Vec place) {
         boolean inside = false;
-        Vec moved = place.minus(origin);
-        double whole = across.cross(up);
-        if (Math.abs(whole) < 1e-9) {
+        if (Math.abs(across.cross(up)) < 1e-9) {
             return false;
         }
-        double u = moved.cross(up) / whole;
-        double v = across.cross(moved) / whole;
+        Vec shares = shares(place, origin, across, up);
+        double u = shares.x();
+        double v = bend.isEmpty() ? shares.y() : straightened(bend, shares.y());
         for (List<Vec> ring : rings) {
             inside ^= crossings(ring, u).filter(c -> c > v).count() % 2 == 1;
         }

@@ -74,16 +74,22 @@ final class PlaneLabels {
 
     private static List<List<String>> variants(PlaneResult plane) {
         String name = Roof.shortName(plane.name());
-        String pitch = Figures.fixed(plane.pitchDegrees(), 1) + "°";
+        String pitch = Roof.pitch(plane);
+        String shape = plane.curve()
+                .map(curve -> curve.radiusMetres().isPresent()
+                        ? pitch + ", radius "
+                                + Figures.metres(curve.radiusMetres().getAsDouble()) + " m"
+                        : pitch)
+                .orElse("pitch " + pitch);
         String area = Figures.fixed(plane.areaSquareMetres(), 1) + " m²";
         int sheets = plane.sheets().size();
         String run = sheets + (sheets == 1 ? " sheet" : " sheets") + ", run " + Figures.metres(plane.longestRunMetres())
                 + " m";
         List<List<String>> variants = new ArrayList<>();
         if (sheets > 0) {
-            variants.add(List.of(name, "pitch " + pitch + " · " + area, run));
+            variants.add(List.of(name, shape + " · " + area, run));
         }
-        variants.add(List.of(name, "pitch " + pitch + " · " + area));
+        variants.add(List.of(name, shape + " · " + area));
         variants.add(List.of(name, pitch));
         variants.add(List.of(pitch));
         return variants;
@@ -126,12 +132,22 @@ final class PlaneLabels {
                 Tilted room = new Tilted(centre, down, length + 2.5, 2.6);
                 if (length >= 2.5 && fits(patch, room)) {
                     canvas.board().take(room);
-                    draw(canvas.svg(), centre.minus(down.times(length / 2)), centre.plus(down.times(length / 2)));
+                    Vec half = down.times(length / 2);
+                    if (fallsBothWays(patch.plane())) {
+                        draw(canvas.svg(), centre, centre.plus(half));
+                        draw(canvas.svg(), centre, centre.minus(half));
+                    } else {
+                        draw(canvas.svg(), centre.minus(half), centre.plus(half));
+                    }
                     canvas.used(Sign.FALL);
                     return;
                 }
             }
         }
+    }
+
+    private static boolean fallsBothWays(PlaneResult plane) {
+        return plane.curve().map(PlaneResult.Curve::fallsBothWays).orElse(false);
     }
 
     /** A line that begins in a ring, where the water comes from, and ends in a slender head. */

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import runtrue.report.drawing.svg.Figures;
 import runtrue.result.CheckResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.PlaneResult;
@@ -54,6 +55,15 @@ public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> 
 
     double grossArea() {
         return planes.stream().mapToDouble(PlaneResult::grossAreaSquareMetres).sum();
+    }
+
+    /** {@code 6.0°}, or {@code 0.0 to 22.0°} along a curve. */
+    public static String pitch(PlaneResult plane) {
+        return plane.curve()
+                        .map(c -> Figures.fixed(c.leastPitchDegrees(), 1) + " to "
+                                + Figures.fixed(c.greatestPitchDegrees(), 1))
+                        .orElse(Figures.fixed(plane.pitchDegrees(), 1))
+                + "°";
     }
 
     /** A plane's name without the building, which stands in the title. */

@@ -62,14 +62,13 @@ final class TextWidth {
     /** Characters of the longest beginning that fits, at least one whole letter. */
     private static int fitting(String text, double width) {
         int end = Character.charCount(text.codePointAt(0));
-        double used = of(text.substring(0, end));
         while (end < text.length()) {
-            int letter = text.codePointAt(end);
-            used += of(letter);
-            if (used > width) {
+            int next = end + Character.charCount(text.codePointAt(end));
+            // Measured anew each time, so that it agrees to the last digit with whoever measures the whole.
+            if (of(text.substring(0, next)) > width) {
                 break;
             }
-            end += Character.charCount(letter);
+            end = next;
         }
         return end;
     }

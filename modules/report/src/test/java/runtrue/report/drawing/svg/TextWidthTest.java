@@ -28,6 +28,13 @@ class TextWidthTest {
                 .isEqualTo(text.strip().replaceAll("\\s", ""));
     }
 
+    /** Six letters of 1.05 are wider than 6.3 by the last digit of a double. */
+    @Test
+    void aLineThatIsTooWideByRoundingIsBroken() {
+        List<String> lines = TextWidth.wrap("\u0500".repeat(6), 6.3);
+        assertThat(lines).doesNotContain("").allMatch(l -> TextWidth.of(l) <= 6.3);
+    }
+
     @Test
     void whatIsCutSaysSo() {
         assertThat(TextWidth.cut("architecture", 5)).endsWith("…").hasSizeLessThan(9);
