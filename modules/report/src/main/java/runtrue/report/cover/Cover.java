@@ -20,7 +20,6 @@ import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.RoofSystemInfo;
 import runtrue.result.Setting;
-import runtrue.result.ToleranceInfo;
 
 /** The first sheet of each workbook: what was checked, by what, with which values, and what came out. */
 public final class Cover {
@@ -41,7 +40,6 @@ public final class Cover {
         cover.files();
         cover.basis();
         cover.settings();
-        cover.tolerances();
         cover.cautions();
         return cover.lines.page("Cover");
     }
@@ -249,13 +247,6 @@ public final class Cover {
                             .map(t -> Cell.of(t, Look.NOTE))
                             .toList(),
                     true);
-        }
-    }
-
-    private void tolerances() {
-        lines.section("Tolerances");
-        for (ToleranceInfo tolerance : result.tolerances()) {
-            measure(tolerance.name(), tolerance.value(), tolerance.reason());
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
+import runtrue.report.cover.TolerancesSheet;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 
@@ -24,7 +25,8 @@ public final class Findings {
                 StatedSheet.page(result),
                 ConformingSheet.page(result),
                 RulesSheet.page(result),
-                NotRead.notRead(result)));
+                NotRead.notRead(result),
+                TolerancesSheet.page(result)));
         return pages;
     }
 }

@@ -3,6 +3,7 @@ package runtrue.report.quantities;
 import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
+import runtrue.report.cover.TolerancesSheet;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 
@@ -23,6 +24,7 @@ public final class Quantities {
                 EdgesSheet.page(result),
                 BillSheets.perPlane(result),
                 MethodsSheet.page(result),
-                NotRead.notReadOrAssessed(result));
+                NotRead.notReadOrAssessed(result),
+                TolerancesSheet.page(result));
     }
 }

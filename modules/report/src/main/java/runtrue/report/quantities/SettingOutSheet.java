@@ -30,7 +30,7 @@ final class SettingOutSheet {
         return List.of(
                 Column.wrapped("Plane", 30, c -> c.plane().name()),
                 Column.wrapped("Looking up the fall", 30, c -> WORDS.getOrDefault(c.is().setOut(), c.is().setOut())),
-                Column.text("Remark", 24, Choice::remark),
+                Column.text("Remark", 32, Choice::remark),
                 Column.<Choice>metres("Strip at the left", c -> c.is().firstStripMetres())
                         .wide(15),
                 Column.<Choice>metres("Strip at the right", c -> c.is().lastStripMetres())
@@ -44,13 +44,18 @@ final class SettingOutSheet {
 
     private record Choice(PlaneResult plane, SetOut is) {
         /** Least waste first; where waste is the same, the wider outer strips. */
-        private static final Comparator<SetOut> BETTER = Comparator.comparingDouble(
-                        (SetOut s) -> Math.rint(s.wasteSquareMetres() * 1000))
-                .thenComparingDouble(s -> -Math.rint(narrowest(s) * 1000));
+        private static final Comparator<SetOut> BETTER =
+                Comparator.comparingDouble(Choice::waste).thenComparingDouble(s -> -Math.rint(narrowest(s) * 1000));
 
         String remark() {
             boolean best = plane.setOuts().stream().allMatch(other -> BETTER.compare(is, other) <= 0);
-            return (is.chosen() ? "as laid out" : "") + (is.chosen() && best ? ", " : "") + (best ? "least waste" : "");
+            boolean tied = plane.setOuts().stream().anyMatch(other -> !other.equals(is) && waste(other) == waste(is));
+            String good = tied ? "widest outer strips" : "least waste";
+            return (is.chosen() ? "as laid out" : "") + (is.chosen() && best ? ", " : "") + (best ? good : "");
+        }
+
+        private static double waste(SetOut choice) {
+            return Math.rint(choice.wasteSquareMetres() * 1000);
         }
 
         private static double narrowest(SetOut choice) {
