@@ -179,6 +179,17 @@ class SampleModelsTest {
                 .satisfies(f -> assertThat(f.gridPlace()).isEqualTo("between C and D, between 1 and 2"));
     }
 
+    /** Half of 75.0715 is 37.5358; the nearest line is the one at 37.5, the 26th: 0.25, then 1.5 x 1 to 1.5 x 25. */
+    @Test
+    void the_long_slope_is_told_where_a_lap_could_go() {
+        assertThat(result(ExpectedDrops.ropeWalk()).findings(Outcome.DOES_NOT_CONFORM))
+                .filteredOn(f -> f.rule().equals("unlapped-length"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.cure())
+                        .endsWith("Laps on support line 26 would leave 37.50, 37.57 m from the eave up, the laps not"
+                                + " added: the roof system states no end_lap."));
+    }
+
     @Test
     void elements_without_a_shape_are_listed_as_unread_with_the_reason() {
         assertThat(result(ExpectedDrops.tallySheds()).unread())

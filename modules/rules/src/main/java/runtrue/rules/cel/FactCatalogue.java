@@ -194,6 +194,7 @@ public final class FactCatalogue {
         number("system.screws_per_clip", NONE, "screws that hold one clip");
         number("system.gutter_overhang", LENGTH, "how far sheets reach past the modelled eave into the gutter");
         number("system.ridge_set_back", LENGTH, "how far sheets stop short of the modelled ridge, head or wall");
+        number("system.end_lap", LENGTH, "how far two sheets overlap where one run is made of two");
         number("system.cutting_step", LENGTH, "step that the lengths of sheets are rounded up to");
         number("system.build_up_depth", LENGTH, "sheet's skin down to the supports' contact face");
         number("system.support_deviation", LENGTH, "how far a support may be off the contact plane");

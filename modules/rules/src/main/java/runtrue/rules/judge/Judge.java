@@ -79,6 +79,7 @@ public final class Judge {
                 zoneMaker,
                 this::zoneWidth);
         RuleRun run = new RuleRun(evaluator, words);
+        Laps laps = new Laps(roof, system);
         List<Subject> all = subjects.all();
         List<Judgement> judgements = new ArrayList<>();
         Map<String, Integer> ids = new HashMap<>();
@@ -91,7 +92,7 @@ public final class Judge {
             }
             Groups.of(judged).stream()
                     .sorted(Group.ORDER)
-                    .forEach(group -> judgements.add(judgement(rule, group, ids)));
+                    .forEach(group -> judgements.add(judgement(rule, group, laps, ids)));
         }
         return judgements;
     }
@@ -133,7 +134,7 @@ public final class Judge {
         return table::at;
     }
 
-    private Judgement judgement(Rule rule, Group group, Map<String, Integer> ids) {
+    private Judgement judgement(Rule rule, Group group, Laps laps, Map<String, Integer> ids) {
         Subject subject = group.worst().subject();
         Verdict verdict = group.worst().verdict();
         return new Judgement(
@@ -152,7 +153,7 @@ public final class Judge {
                 rule.require().isPresent() ? "" : rule.comparison().label(),
                 source(verdict),
                 words.message(rule, group),
-                words.cure(rule, group),
+                words.cure(rule, group, laps),
                 verdict.reason(),
                 words.facts(rule, subject));
     }

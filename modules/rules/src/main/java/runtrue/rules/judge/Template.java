@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Sentences of a rule set with placeholders in braces: {@code {measured}}, {@code {plane.name}}. */
 public final class Template {
     /** Placeholders besides the facts. */
-    public static final List<String> NAMES = List.of("subject", "measured", "limit", "margin");
+    public static final List<String> NAMES = List.of("subject", "measured", "limit", "margin", "laps");
 
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}");
 

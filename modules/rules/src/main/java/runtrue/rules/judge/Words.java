@@ -40,9 +40,15 @@ final class Words {
                         .strip();
     }
 
-    String cure(Rule rule, Group group) {
+    /** What would cure it; {@code laps} tells how a sheet could be divided. */
+    String cure(Rule rule, Group group, Laps laps) {
         return group.worst().verdict().outcome() == Outcome.DOES_NOT_CONFORM
-                ? fill(rule.cure(), group.worst(), group.name(), extreme(rule, group))
+                ? fill(
+                                rule.cure().replace("{laps}", laps.sentence(group.worst())),
+                                group.worst(),
+                                group.name(),
+                                extreme(rule, group))
+                        .strip()
                 : "";
     }
 
