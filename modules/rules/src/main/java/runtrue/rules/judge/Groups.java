@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.cel.SubjectKind;
 
@@ -57,11 +58,21 @@ final class Groups {
         return !a.subject().series().isEmpty()
                 && a.subject().series().equals(b.subject().series())
                 && a.subject().plane().equals(b.subject().plane())
-                && b.subject().number() - a.subject().number() == 1
+                && follows(a, b)
                 && a.verdict().outcome() == b.verdict().outcome()
                 && a.verdict().reason().equals(b.verdict().reason())
                 && a.verdict().limitSource().equals(b.verdict().limitSource())
-                && millimetres(a) == millimetres(b);
+                && (isNotAssessed(a) || millimetres(a) == millimetres(b));
+    }
+
+    /** What was not assessed for one reason is one gap, whatever the parts measure: a strip may be cut in two. */
+    private static boolean follows(Judged a, Judged b) {
+        int step = b.subject().number() - a.subject().number();
+        return step == 1 || (step == 0 && isNotAssessed(a));
+    }
+
+    private static boolean isNotAssessed(Judged judged) {
+        return judged.verdict().outcome() == Outcome.NOT_ASSESSED;
     }
 
     private static long millimetres(Judged judged) {
