@@ -1,52 +1,104 @@
 package runtrue.report.findings;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Outcomes;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
+import runtrue.result.ElementRef;
 import runtrue.result.Finding;
 import runtrue.result.Outcome;
 
-/** One row for each rule and subject that could not be judged, with the reason. */
+/**
+ * One row for each rule and reason why it could not be judged, with whatever it concerns: a setting that is missing is
+ * missing once, however many planes wait for it.
+ */
 final class NotAssessedSheet {
+    /** Of what a row concerns, so many are named; result.json has all. */
+    private static final int NAMED = 8;
+
     private NotAssessedSheet() {}
 
     static Page page(CheckResult result) {
+        Map<List<String>, List<Finding>> alike = result.findings(Outcome.NOT_ASSESSED).stream()
+                .collect(Collectors.groupingBy(
+                        f -> List.of(f.rule(), f.reason()), LinkedHashMap::new, Collectors.toList()));
         return new Table<>(
                         "Not assessed",
                         1,
                         columns(),
                         printed().size(),
-                        result.findings(Outcome.NOT_ASSESSED),
+                        alike.values().stream().map(Gap::new).toList(),
                         "Every rule that applies could be assessed.")
                 .page();
     }
 
-    private static List<Column<Finding>> printed() {
-        return List.of(
-                Column.wrapped("Id", 18, Finding::id),
-                Outcomes.column(Finding::outcome),
-                Column.text("Severity", 10, f -> f.severity().label()),
-                Column.wrapped("Rule", 24, Finding::title),
-                Column.wrapped("Subject", 32, Finding::subject),
-                Column.wrapped("Why it was not assessed", 50, Finding::reason),
-                Column.wrapped("Where", 28, Columns::where),
-                Column.wrapped("Elements and their GlobalIds", 39, f -> Columns.namesAndIds(f.elements())));
+    /** Findings of one rule with one reason; at least one. */
+    private record Gap(List<Finding> findings) {
+        Finding first() {
+            return findings.get(0);
+        }
+
+        String some(Function<Finding, String> text) {
+            return lines(findings.stream()
+                    .map(text)
+                    .filter(t -> !t.isEmpty())
+                    .distinct()
+                    .toList());
+        }
+
+        String where() {
+            return findings.size() == 1 ? Columns.where(first()) : some(Finding::gridPlace);
+        }
+
+        String elements() {
+            List<ElementRef> all = findings.stream()
+                    .map(Finding::elements)
+                    .flatMap(Collection::stream)
+                    .distinct()
+                    .toList();
+            List<ElementRef> named = all.subList(0, Math.min(all.size(), NAMED));
+            String names = Columns.namesAndIds(named);
+            return all.size() > NAMED ? names + "\nand " + (all.size() - NAMED) + " more" : names;
+        }
+
+        private static String lines(List<String> texts) {
+            List<String> lines = new ArrayList<>(texts.subList(0, Math.min(texts.size(), NAMED)));
+            if (texts.size() > NAMED) {
+                lines.add("and " + (texts.size() - NAMED) + " more");
+            }
+            return String.join("\n", lines);
+        }
     }
 
-    private static List<Column<Finding>> columns() {
-        Stream<Column<Finding>> where = Stream.of(
-                Column.wrapped("Plane", 26, Finding::planeName),
-                Column.wrapped("File", 26, f -> String.join("\n", f.files())),
-                Column.wrapped("Storey", 16, Finding::storey),
-                Column.wrapped("Nearest grid lines", 24, Finding::gridPlace));
-        Stream<Column<Finding>> rule = Stream.of(Column.text("Rule id", 22, Finding::rule));
-        return Stream.of(printed().stream(), where, Columns.place("", Finding::place).stream(), rule)
-                .flatMap(s -> s)
-                .toList();
+    private static List<Column<Gap>> printed() {
+        return List.of(
+                Column.count("Count", g -> g.findings().size()),
+                Outcomes.<Gap>column(g -> g.first().outcome()),
+                Column.text("Severity", 10, g -> g.first().severity().label()),
+                Column.wrapped("Rule", 24, g -> g.first().title()),
+                Column.wrapped("Why it was not assessed", 50, g -> g.first().reason()),
+                Column.wrapped("What it concerns", 40, g -> g.some(Finding::subject)),
+                Column.wrapped("Where", 28, Gap::where),
+                Column.wrapped("Elements and their GlobalIds", 39, Gap::elements));
+    }
+
+    private static List<Column<Gap>> columns() {
+        List<Column<Gap>> columns = new ArrayList<>(printed());
+        columns.addAll(List.of(
+                Column.wrapped("Plane", 26, g -> g.some(Finding::planeName)),
+                Column.wrapped("File", 26, g -> g.some(f -> String.join("\n", f.files()))),
+                Column.wrapped("Storey", 16, g -> g.some(Finding::storey)),
+                Column.wrapped("Ids", 22, g -> g.some(Finding::id)),
+                Column.text("Rule id", 22, g -> g.first().rule())));
+        return columns;
     }
 }
