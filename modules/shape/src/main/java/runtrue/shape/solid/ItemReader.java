@@ -135,13 +135,13 @@ public final class ItemReader {
     }
 
     private Mesh shell(IfcEntity shell, AffineTransformMatrix3D frame) {
-        ShellFaces faces = new ShellFaces(frame, budget);
+        ShellFaces faces = new ShellFaces(frame, fineness(frame), budget);
         faces.add(shell);
         return Shells.solid(faces.xyz(), faces.faces(), tolerances, remarks);
     }
 
     private Mesh surface(IfcEntity item, String shells, AffineTransformMatrix3D frame) {
-        ShellFaces faces = new ShellFaces(frame, budget);
+        ShellFaces faces = new ShellFaces(frame, fineness(frame), budget);
         for (IfcEntity shell : item.refs(shells)) {
             faces.add(shell);
         }

@@ -5,13 +5,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
+import runtrue.shape.curve.Fineness;
 import runtrue.shape.mesh.FacePlane;
 import runtrue.shape.mesh.Loops;
 import runtrue.shape.mesh.Points;
+import runtrue.shape.surface.FaceNet;
+import runtrue.shape.surface.Surface;
+import runtrue.shape.surface.SurfaceReader;
 
-/** Collects the faces of shells: polygons, and edge loops where surface and edges are flat and straight. */
+/** Collects the faces of shells: polygons as they are, curved edges as chords, faces on curved surfaces as triangles. */
 final class ShellFaces {
     private final AffineTransformMatrix3D frame;
     private final boolean mirrored;
@@ -19,9 +24,17 @@ final class ShellFaces {
     private final Points points = new Points();
     private final Map<Integer, Integer> numbers = new HashMap<>();
     private final List<int[][]> faces = new ArrayList<>();
+    private final Map<Integer, Surface> surfaces = new HashMap<>();
+    private final Fineness fineness;
+    private final Edges edges;
 
-    ShellFaces(AffineTransformMatrix3D frame, FaceBudget budget) {
+    /**
+     * @param fineness for curved edges and faces, in file units
+     */
+    ShellFaces(AffineTransformMatrix3D frame, Fineness fineness, FaceBudget budget) {
         this.frame = frame;
+        this.fineness = fineness;
+        this.edges = new Edges(fineness, budget, this::point, this::add);
         this.mirrored = frame.determinant() < 0;
         this.budget = budget;
     }
@@ -44,18 +57,54 @@ final class ShellFaces {
     }
 
     private void addFace(IfcEntity face) {
-        if (face.has("FaceSurface") && !face.ref("FaceSurface").isA("IfcPlane")) {
-            throw new ShapeException(
-                    "Curved faces are not read yet (" + face.ref("FaceSurface").type() + " of " + face.label()
-                            + "); export this element as a faceted body.");
+        IfcEntity surface = face.has("FaceSurface") ? SurfaceReader.basis(face.ref("FaceSurface")) : null;
+        if (surface == null || surface.isA("IfcPlane")) {
+            addPolygon(face);
+        } else {
+            addCurved(face, surface);
         }
+    }
+
+    private void addPolygon(IfcEntity face) {
+        List<int[]> loops = loops(face, mirrored);
+        if (loops.isEmpty()) {
+            return;
+        }
+        if (loops.size() > 1) {
+            largestFirst(loops);
+        }
+        faces.add(loops.toArray(new int[0][]));
+    }
+
+    private void addCurved(IfcEntity face, IfcEntity surface) {
+        boolean sameSense = !face.enumeration("SameSense").equals("F");
+        try {
+            Surface curved = surfaces.computeIfAbsent(surface.id(), id -> new SurfaceReader(fineness).read(surface));
+            List<int[]> loops = loops(face, !sameSense);
+            if (loops.isEmpty() && face.refs("Bounds").stream().noneMatch(ShellFaces::isVertex)) {
+                return;
+            }
+            faces.addAll(new FaceNet(points, frame, fineness, budget::take).faces(curved, loops, sameSense));
+        } catch (ShapeException e) {
+            throw new ShapeException(String.format(
+                    "The curved face %s on %s was not read (%s); export this element as a faceted body.",
+                    face.label(), surface.label(), e.getMessage()));
+        }
+    }
+
+    private static boolean isVertex(IfcEntity bound) {
+        return bound.ref("Bound").isA("IfcVertexLoop");
+    }
+
+    /** The loops of a face that have an area, the outer bound first; walked the other way when turned. */
+    private List<int[]> loops(IfcEntity face, boolean turned) {
         List<int[]> loops = new ArrayList<>(1);
         for (IfcEntity bound : face.refs("Bounds")) {
             int[] loop = loop(bound.ref("Bound"));
             if (loop.length < 3) {
                 continue;
             }
-            if (bound.enumeration("Orientation").equals("F") != mirrored) {
+            if (bound.enumeration("Orientation").equals("F") != turned) {
                 loop = Loops.turned(loop);
             }
             if (bound.type().equals("IfcFaceOuterBound")) {
@@ -64,13 +113,7 @@ final class ShellFaces {
                 loops.add(loop);
             }
         }
-        if (loops.isEmpty()) {
-            return;
-        }
-        if (loops.size() > 1) {
-            largestFirst(loops);
-        }
-        faces.add(loops.toArray(new int[0][]));
+        return loops;
     }
 
     /** Files are known to mark no bound as the outer one, or the wrong one; the outline is the one of the largest area. */
@@ -90,9 +133,11 @@ final class ShellFaces {
     private int[] loop(IfcEntity loop) {
         return switch (loop.type()) {
             case "IfcPolyLoop" -> polygon(loop.refs("Polygon"));
-            case "IfcEdgeLoop" -> edges(loop);
+            case "IfcEdgeLoop" -> edges.loop(loop);
+            case "IfcVertexLoop" -> new int[0];
             default ->
-                throw new ShapeException("Loops of type " + loop.type() + " are not read (" + loop.label() + ").");
+                throw new ShapeException("Loops of type " + loop.type() + " are not read (" + loop.label()
+                        + "); export this element as a faceted body.");
         };
     }
 
@@ -104,34 +149,6 @@ final class ShellFaces {
         return loop;
     }
 
-    private int[] edges(IfcEntity loop) {
-        List<IfcEntity> edges = loop.refs("EdgeList");
-        int[] corners = new int[edges.size()];
-        for (int i = 0; i < corners.length; i++) {
-            IfcEntity oriented = edges.get(i);
-            IfcEntity edge = oriented.ref("EdgeElement");
-            if (edge.has("EdgeGeometry") && !straight(edge.ref("EdgeGeometry"))) {
-                throw new ShapeException("Curved edges are not read yet ("
-                        + edge.ref("EdgeGeometry").type() + " of " + edge.label()
-                        + "); export this element as a faceted body.");
-            }
-            boolean forward = !oriented.enumeration("Orientation").equals("F");
-            corners[i] = point(edge.ref(forward ? "EdgeStart" : "EdgeEnd").ref("VertexGeometry"));
-        }
-        return corners;
-    }
-
-    private static boolean straight(IfcEntity curve) {
-        return switch (curve.type()) {
-            case "IfcLine" -> true;
-            case "IfcPolyline" -> curve.refs("Points").size() == 2;
-            case "IfcTrimmedCurve" -> straight(curve.ref("BasisCurve"));
-            case "IfcBSplineCurveWithKnots", "IfcRationalBSplineCurveWithKnots" ->
-                curve.real("Degree") == 1 && curve.refs("ControlPointsList").size() == 2;
-            default -> false;
-        };
-    }
-
     private int point(IfcEntity point) {
         Integer known = numbers.get(point.id());
         if (known != null) {
@@ -141,9 +158,16 @@ final class ShellFaces {
         if (c.length != 3) {
             throw new ShapeException("The point " + point.label() + " does not have three coordinates.");
         }
-        int number = points.add(
-                frame.applyX(c[0], c[1], c[2]), frame.applyY(c[0], c[1], c[2]), frame.applyZ(c[0], c[1], c[2]));
+        int number = add(c[0], c[1], c[2]);
         numbers.put(point.id(), number);
         return number;
+    }
+
+    private int add(double x, double y, double z) {
+        return points.add(frame.applyX(x, y, z), frame.applyY(x, y, z), frame.applyZ(x, y, z));
+    }
+
+    private int add(Vector3D place) {
+        return add(place.getX(), place.getY(), place.getZ());
     }
 }

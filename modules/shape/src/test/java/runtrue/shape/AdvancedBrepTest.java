@@ -1,0 +1,80 @@
+package runtrue.shape;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Bodies by curved faces against their formulas. Chords of 2 mm at most: a circle of radius r keeps more than 1 - 4/3 c/r
+ * of its area, a ball more than 1 - 3 c/r of its volume.
+ */
+class AdvancedBrepTest {
+    private static final double CHORD = Tolerances.standard().chord();
+
+    static double area(List<Face> faces) {
+        return faces.stream().mapToDouble(UpwardPlanes::area).sum();
+    }
+
+    private static Arguments body(
+            String name, Function<BrepText, String> text, double volume, double area, double leastRadius) {
+        return Arguments.of(name, text.apply(BrepText.millimetres()), volume, area, leastRadius);
+    }
+
+    static Stream<Arguments> bodies() {
+        double pi = Math.PI;
+        return Stream.of(
+                body("cylinder with a seam", t -> AdvancedBodies.seamed(t, 500, 1000), pi / 4, 1.5 * pi, 0.5),
+                body("cylinder with two loops", t -> AdvancedBodies.seamless(t, 500, 1000), pi / 4, 1.5 * pi, 0.5),
+                body("cylinder in halves", t -> AdvancedBodies.halved(t, 500, 1000), pi / 4, 1.5 * pi, 0.5),
+                body("tube", t -> AdvancedBodies.tube(t, 500, 300, 1000), 0.16 * pi, 1.92 * pi, 0.3),
+                body("dome", t -> AdvancedBodies.dome(t, 2000, false), 16 * pi / 3, 12 * pi, 2),
+                body("dome with a seam", t -> AdvancedBodies.dome(t, 2000, true), 16 * pi / 3, 12 * pi, 2),
+                body("ball with a seam", t -> AdvancedBodies.ball(t, 1000, true), 4 * pi / 3, 4 * pi, 1),
+                body("ball with a corner", t -> AdvancedBodies.ball(t, 1000, false), 4 * pi / 3, 4 * pi, 1),
+                body("torus", t -> AdvancedBodies.torus(t, 2000, 500), pi * pi, 4 * pi * pi, 0.5),
+                body(
+                        "barrel",
+                        t -> AdvancedBodies.barrel(t, 10_000, 9_900, 6000),
+                        0.25 * pi * (100 - 98.01) * 6,
+                        0.5 * pi * 19.9 * 6 + 2 * 0.25 * pi * (100 - 98.01) + 2 * 0.1 * 6,
+                        10));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bodies")
+    void close_and_have_their_volume_and_area(String name, String data, double volume, double area, double radius) {
+        Shape.Body body = ModelText.body(data);
+        System.out.printf(
+                java.util.Locale.ROOT,
+                "%s: volume %.6f of %.6f, area %.6f of %.6f, %d faces, %s%n",
+                name,
+                UpwardPlanes.volume(body.faces()),
+                volume,
+                area(body.faces()),
+                area,
+                body.faces().size(),
+                body.remarks());
+        assertThat(body.remarks()).isEmpty();
+        assertThat(body.closed()).isTrue();
+        double lost = 3 * CHORD / radius;
+        assertThat(area(body.faces())).isEqualTo(area, within(lost * area));
+        double shell = name.equals("barrel") ? CHORD * area / 2 : lost * volume;
+        assertThat(UpwardPlanes.volume(body.faces())).isEqualTo(volume, within(shell));
+    }
+
+    @Test
+    void a_box_keeps_its_six_faces_exactly() {
+        Shape.Body body = ModelText.body(AdvancedBodies.box(BrepText.millimetres(), 4000, 3000, 200));
+        assertThat(body.closed()).isTrue();
+        assertThat(body.faces()).hasSize(6);
+        assertThat(UpwardPlanes.volume(body.faces())).isEqualTo(2.4, within(1e-12));
+        assertThat(area(body.faces())).isEqualTo(26.8, within(1e-12));
+    }
+}
