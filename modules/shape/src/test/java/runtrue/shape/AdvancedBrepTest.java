@@ -51,16 +51,6 @@ class AdvancedBrepTest {
     @MethodSource("bodies")
     void close_and_have_their_volume_and_area(String name, String data, double volume, double area, double radius) {
         Shape.Body body = ModelText.body(data);
-        System.out.printf(
-                java.util.Locale.ROOT,
-                "%s: volume %.6f of %.6f, area %.6f of %.6f, %d faces, %s%n",
-                name,
-                UpwardPlanes.volume(body.faces()),
-                volume,
-                area(body.faces()),
-                area,
-                body.faces().size(),
-                body.remarks());
         assertThat(body.remarks()).isEmpty();
         assertThat(body.closed()).isTrue();
         double lost = 3 * CHORD / radius;

@@ -80,6 +80,9 @@ public final class ItemReader {
                             .map(swept -> new Solid(swept.mesh(), swept.straight()))
                             .toList();
         }
+        if (SurfaceItems.reads(item)) {
+            return List.of(plain(new SurfaceItems(tolerances, remarks, budget, fineness(frame)).read(item, frame)));
+        }
         throw new ShapeException("Shapes of type " + item.type() + " are not read (" + item.label()
                 + "); export this element as a faceted body or a plain extrusion.");
     }

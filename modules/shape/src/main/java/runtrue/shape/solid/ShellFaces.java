@@ -27,6 +27,7 @@ final class ShellFaces {
     private final Map<Integer, Surface> surfaces = new HashMap<>();
     private final Fineness fineness;
     private final Edges edges;
+    private final HolesApart holes = new HolesApart();
 
     /**
      * @param fineness for curved edges and faces, in file units
@@ -54,6 +55,7 @@ final class ShellFaces {
         for (IfcEntity face : members) {
             addFace(face);
         }
+        holes.join(points.raw(), faces);
     }
 
     private void addFace(IfcEntity face) {
@@ -73,6 +75,11 @@ final class ShellFaces {
         if (loops.size() > 1) {
             largestFirst(loops);
         }
+        if (HolesApart.isHole(face)) {
+            holes.hole(face, loops);
+            return;
+        }
+        holes.outline(face, faces.size());
         faces.add(loops.toArray(new int[0][]));
     }
 
@@ -86,9 +93,8 @@ final class ShellFaces {
             }
             faces.addAll(new FaceNet(points, frame, fineness, budget::take).faces(curved, loops, sameSense));
         } catch (ShapeException e) {
-            throw new ShapeException(String.format(
-                    "The curved face %s on %s was not read (%s); export this element as a faceted body.",
-                    face.label(), surface.label(), e.getMessage()));
+            throw new ShapeException("The curved face " + face.label() + " on " + surface.label() + " was not read ("
+                    + e.getMessage() + "); export this element as a faceted body.");
         }
     }
 
