@@ -6,7 +6,7 @@ import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
 import runtrue.step.StepValue;
 
-/** B-spline surfaces of files, and the Bezier surfaces of IFC2X3. */
+/** B-spline surfaces of files, rational ones among them. */
 final class SplineReader {
     private static final int HIGHEST_DEGREE = 25;
 
@@ -73,9 +73,6 @@ final class SplineReader {
 
     private double[] knots(String way, int degree, int points) {
         double[] result = new double[points + degree + 1];
-        if (!surface.has(way + "Knots")) {
-            return bezier(degree, points);
-        }
         double[] values = surface.reals(way + "Knots");
         double[] counts = surface.reals(way + "Multiplicities");
         double sum = Arrays.stream(counts).sum();
@@ -97,17 +94,5 @@ final class SplineReader {
             throw unfit("its knots span nothing");
         }
         return result;
-    }
-
-    /** Bezier patches side by side, one parameter unit each: every inner knot counts as often as the degree. */
-    private double[] bezier(int degree, int points) {
-        if ((points - 1) % degree != 0) {
-            throw unfit("it has " + points + " rows of control points for Bezier patches of degree " + degree);
-        }
-        double[] knots = new double[points + degree + 1];
-        for (int i = 0; i < knots.length; i++) {
-            knots[i] = Math.min(i == 0 ? 0 : (i - 1) / degree, (points - 1) / degree);
-        }
-        return knots;
     }
 }

@@ -42,10 +42,8 @@ public final class SurfaceReader {
             case "IfcToroidalSurface" -> torus(surface);
             case "IfcSurfaceOfLinearExtrusion" -> extruded(surface);
             case "IfcSurfaceOfRevolution" -> turned(surface);
-            case "IfcBSplineSurfaceWithKnots",
-                    "IfcRationalBSplineSurfaceWithKnots",
-                    "IfcBezierSurface",
-                    "IfcRationalBezierSurface" -> new SplineReader(surface, tiny()).read();
+            case "IfcBSplineSurfaceWithKnots", "IfcRationalBSplineSurfaceWithKnots" ->
+                new SplineReader(surface, tiny()).read();
             default ->
                 throw new ShapeException("Surfaces of type " + surface.type() + " are not read (" + surface.label()
                         + "); export this element as a faceted body.");
