@@ -201,4 +201,38 @@ final class AdvancedBodies {
         return t.line("IFCSURFACEOFLINEAREXTRUSION(#" + profile + ",#" + t.axes(0, 0, 0, axis, ref) + ",#"
                 + t.direction(0, 0, 1) + "," + t.length(1000) + ")");
     }
+
+    /** A cone whose side is a line turned about z, with its point as a pole and one loop round its foot. */
+    static String cone(BrepText t, double radius, double height) {
+        int v = t.vertex(radius, 0, 0);
+        int rim = t.edge(v, v, circle(t, 0, radius));
+        int line = t.line("IFCPOLYLINE((#" + t.point(radius, 0, 0) + ",#" + t.point(0, 0, height) + "))");
+        int profile = t.line("IFCARBITRARYOPENPROFILEDEF(.CURVE.,$,#" + line + ")");
+        int axis = t.line("IFCAXIS1PLACEMENT(#" + t.point(0, 0, 0) + ",#" + t.direction(0, 0, 1) + ")");
+        t.face(t.line("IFCSURFACEOFREVOLUTION(#" + profile + ",$,#" + axis + ")"), true, t.bound(rim));
+        t.plane(t.bound(-rim));
+        return t.brep();
+    }
+
+    /** A cylinder whose side is a rational B-spline that closes, in four quarters, with two loops and no seam. */
+    static String splined(BrepText t, double r, double height) {
+        int low = t.vertex(0, r, 0);
+        int high = t.vertex(-r, 0, height);
+        int bottom = t.edge(low, low, circle(t, 0, r));
+        int top = t.edge(high, high, circle(t, height, r));
+        double[][] corners = {{r, 0}, {r, r}, {0, r}, {-r, r}, {-r, 0}, {-r, -r}, {0, -r}, {r, -r}, {r, 0}};
+        double[][][] net = new double[9][][];
+        StringBuilder weights = new StringBuilder();
+        for (int i = 0; i < 9; i++) {
+            net[i] = new double[][] {{corners[i][0], corners[i][1], 0}, {corners[i][0], corners[i][1], height}};
+            String w = i % 2 == 0 ? "1." : t.real(Math.sqrt(0.5));
+            weights.append(i == 0 ? "(" : ",(").append(w).append(',').append(w).append(')');
+        }
+        int side = t.line("IFCRATIONALBSPLINESURFACEWITHKNOTS(2,1," + t.net(net) + ",.CYLINDRICAL_SURF.,.T.,.F.,.F.,"
+                + "(3,2,2,2,3),(2,2),(0.,1.,2.,3.,4.),(0.,1.),.UNSPECIFIED.,(" + weights + "))");
+        t.face(side, true, t.bound(bottom), t.bound(-top));
+        t.plane(t.bound(-bottom));
+        t.plane(t.bound(top));
+        return t.brep();
+    }
 }

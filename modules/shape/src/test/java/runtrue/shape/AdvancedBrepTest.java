@@ -38,6 +38,8 @@ class AdvancedBrepTest {
                 body("dome with a seam", t -> AdvancedBodies.dome(t, 2000, true), 16 * pi / 3, 12 * pi, 2),
                 body("ball with a seam", t -> AdvancedBodies.ball(t, 1000, true), 4 * pi / 3, 4 * pi, 1),
                 body("ball with a corner", t -> AdvancedBodies.ball(t, 1000, false), 4 * pi / 3, 4 * pi, 1),
+                body("cone", t -> AdvancedBodies.cone(t, 300, 400), 0.012 * pi, 0.24 * pi, 0.3),
+                body("cylinder as a spline", t -> AdvancedBodies.splined(t, 500, 1000), pi / 4, 1.5 * pi, 0.5),
                 body("torus", t -> AdvancedBodies.torus(t, 2000, 500), pi * pi, 4 * pi * pi, 0.5),
                 body(
                         "barrel",

@@ -18,6 +18,9 @@ public final class FaceNet {
     /** A surface is cut into no more rows than this one way. */
     static final int MOST_ROWS = 20_000;
 
+    /** Loops of a curved face with more corners than this in all are no building's; the time to cut it takes their square. */
+    private static final int MOST_CORNERS = 20_000;
+
     /** Places of a file coincide within so many points' tolerances: they are rounded each by itself. */
     static final int SAME_POINTS = 100;
 
@@ -52,6 +55,14 @@ public final class FaceNet {
     public List<int[][]> faces(Surface surface, List<int[]> loops, boolean sameSense) {
         Unrolling unrolling = new Unrolling(surface, fineness);
         List<Laid> laid = new ArrayList<>(loops.size());
+        int corners = 0;
+        for (int[] loop : loops) {
+            corners += loop.length;
+            if (corners > MOST_CORNERS) {
+                throw new ShapeException("its loops have more than " + MOST_CORNERS
+                        + " corners and chords; check its size and the length unit");
+            }
+        }
         for (int[] loop : loops) {
             budget.accept(loop.length);
             Vector3D[] places = new Vector3D[loop.length];

@@ -12,6 +12,9 @@ final class Net {
     /** Shares of a triangle up to this count as nothing. */
     private static final double NOTHING = 1e-9;
 
+    /** Four corners on one circle are left as they are: what is below this share of the sums is rounding. */
+    private static final double ROUNDING = 1e-12;
+
     private double[] xy;
     private int points;
 
@@ -264,9 +267,13 @@ final class Net {
         double aa = ax * ax + ay * ay;
         double bb = bx * bx + by * by;
         double cc = cx * cx + cy * cy;
-        double within = aa * (bx * cy - by * cx) - bb * (ax * cy - ay * cx) + cc * (ax * by - ay * bx);
-        double most = Math.max(aa, Math.max(bb, cc));
-        return within > NOTHING * most * most;
+        double ofA = bx * cy - by * cx;
+        double ofB = ax * cy - ay * cx;
+        double ofC = ax * by - ay * bx;
+        double size = aa * (Math.abs(bx * cy) + Math.abs(by * cx))
+                + bb * (Math.abs(ax * cy) + Math.abs(ay * cx))
+                + cc * (Math.abs(ax * by) + Math.abs(ay * bx));
+        return aa * ofA - bb * ofB + cc * ofC > ROUNDING * size;
     }
 
     private void flip(int e) {

@@ -1,6 +1,7 @@
 package runtrue.shape.surface;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -64,10 +65,13 @@ final class Rings {
         if (Math.abs(first.laps(axis)) != 1 || Math.abs(second.laps(axis)) != 1 || second.laps(1 - axis) != 0) {
             throw new ShapeException("its loops run round their surface each another way");
         }
-        Laid low = first.laps(axis) > 0 ? first : first.reversed();
-        Laid high = second.laps(axis) < 0 ? second : second.reversed();
-        boolean fileSense = first.laps(axis) != second.laps(axis);
-        return fileSense && first.laps(axis) < 0 ? band(second, first, axis) : band(low, high, axis);
+        boolean swap = first.laps(axis) < 0 && second.laps(axis) > 0;
+        Laid forward = swap ? second : first;
+        Laid back = swap ? first : second;
+        return band(
+                forward.laps(axis) > 0 ? forward : forward.reversed(),
+                back.laps(axis) < 0 ? back : back.reversed(),
+                axis);
     }
 
     /** Between a loop that runs forward round an axis and one that runs back. */
@@ -235,7 +239,7 @@ final class Rings {
             this.points = new int[4][];
             for (int side = 0; side < 4; side++) {
                 points[side] = new int[side < 2 ? u.length : v.length];
-                java.util.Arrays.fill(points[side], -1);
+                Arrays.fill(points[side], -1);
             }
             wraps[0] = same(surface.period(0), u[u.length - 1] - u[0]);
             wraps[1] = same(surface.period(1), v[v.length - 1] - v[0]);

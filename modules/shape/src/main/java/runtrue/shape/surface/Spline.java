@@ -25,6 +25,9 @@ final class Spline implements Surface {
     private final double[] period = new double[2];
     private final double tiny;
 
+    /** Points all over the surface, by u, then by v: where the search for a place starts. */
+    private final Vector3D[] samples;
+
     /**
      * @param knots for u and for v, each as often as it counts: points + degree + 1 of them, never falling
      * @param tiny places this near to each other are one
@@ -37,6 +40,7 @@ final class Spline implements Surface {
         for (int axis = 0; axis < 2; axis++) {
             period[axis] = closed(axis) ? end(axis) - start(axis) : 0;
         }
+        this.samples = samples();
     }
 
     double start(int axis) {
@@ -162,27 +166,31 @@ final class Spline implements Surface {
     }
 
     private Place sampled(Vector3D place) {
-        Place best = new Place(start(0), start(1));
+        int best = 0;
         double least = Double.POSITIVE_INFINITY;
-        double[] rows = samples(0);
-        double[] columns = samples(1);
-        for (double u : rows) {
-            for (double v : columns) {
-                double distance = at(u, v).distance(place);
-                if (distance < least) {
-                    least = distance;
-                    best = new Place(u, v);
-                }
+        for (int i = 0; i < samples.length; i++) {
+            double distance = samples[i].distance(place);
+            if (distance < least) {
+                least = distance;
+                best = i;
             }
         }
-        return best;
+        double[] columns = samples(1);
+        return new Place(samples(0)[best / columns.length], columns[best % columns.length]);
+    }
+
+    private Vector3D[] samples() {
+        double[] rows = samples(0);
+        double[] columns = samples(1);
+        Vector3D[] result = new Vector3D[rows.length * columns.length];
+        for (int i = 0; i < result.length; i++) {
+            result[i] = at(rows[i / columns.length], columns[i % columns.length]);
+        }
+        return result;
     }
 
     private double[] samples(int axis) {
-        int spans = net.length;
-        if (axis == 1) {
-            spans = net[0].length;
-        }
+        int spans = axis == 0 ? net.length : net[0].length;
         return Stations.even(start(axis), end(axis), Math.min(MOST_ROWS, 3 * (spans - 1)));
     }
 

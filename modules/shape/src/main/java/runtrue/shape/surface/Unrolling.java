@@ -2,7 +2,6 @@ package runtrue.shape.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 import runtrue.shape.ShapeException;
@@ -16,11 +15,20 @@ final class Unrolling {
     private static final double SAME = 1e-9;
 
     private final Surface surface;
-    private final Fineness fineness;
+    private final List<Pole> poles = new ArrayList<>(2);
 
     Unrolling(Surface surface, Fineness fineness) {
         this.surface = surface;
-        this.fineness = fineness;
+        double tiny = FaceNet.SAME_POINTS * fineness.point();
+        for (boolean upper : new boolean[] {false, true}) {
+            surface.pole(upper).ifPresent(v -> poles.add(new Pole(upper, v, surface.at(0, v), tiny)));
+        }
+    }
+
+    private record Pole(boolean upper, double v, Vector3D place, double tiny) {
+        boolean at(Vector3D other) {
+            return place.distance(other) <= tiny;
+        }
     }
 
     /**
@@ -56,20 +64,22 @@ final class Unrolling {
         Place last = start;
         List<Node> nodes = new ArrayList<>(points.length + 2);
         nodes.add(new Node(start.u(), start.v(), points[first]));
+        Pole crossed = null;
         int atPole = -1;
         for (int i = 1; i <= points.length; i++) {
             int k = (first + i) % points.length;
-            if (poleAt(places[k]) != null) {
-                atPole = k;
+            Pole pole = poleAt(places[k]);
+            if (pole != null) {
+                crossed = pole;
+                atPole = points[k];
                 continue;
             }
             Place next = i == points.length ? start : surface.nearest(places[k], last);
             next = new Place(beside(0, next.u(), last.u()), beside(1, next.v(), last.v()));
-            if (atPole >= 0) {
-                double v = java.util.Objects.requireNonNull(poleAt(places[atPole]));
-                next = new Place(acrossPole(last.u(), next.u(), v), next.v());
-                addPole(last.u(), next.u(), v, points[atPole], nodes);
-                atPole = -1;
+            if (crossed != null) {
+                next = new Place(acrossPole(last.u(), next.u(), crossed), next.v());
+                addPole(last.u(), next.u(), crossed.v(), atPole, nodes);
+                crossed = null;
             }
             if (i < points.length) {
                 nodes.add(new Node(next.u(), next.v(), points[k]));
@@ -89,26 +99,18 @@ final class Unrolling {
         return period > 0 ? parameter - period * Math.round((parameter - last) / period) : parameter;
     }
 
-    private @Nullable Double poleAt(Vector3D place) {
-        for (boolean upper : new boolean[] {false, true}) {
-            OptionalDouble v = surface.pole(upper);
-            if (v.isPresent()
-                    && surface.at(0, v.getAsDouble()).distance(place) <= FaceNet.SAME_POINTS * fineness.point()) {
-                return v.getAsDouble();
-            }
-        }
-        return null;
+    private @Nullable Pole poleAt(Vector3D place) {
+        return poles.stream().filter(pole -> pole.at(place)).findFirst().orElse(null);
     }
 
     /** The face lies to the left of its loop: at the upper pole the loop goes back round the axis, at the lower one on. */
-    private double acrossPole(double from, double to, double v) {
+    private double acrossPole(double from, double to, Pole pole) {
         double period = surface.period(0);
         if (period == 0) {
             return to;
         }
-        OptionalDouble top = surface.pole(true);
         double way = (to - from) % period;
-        if (top.isPresent() && top.getAsDouble() == v) {
+        if (pole.upper()) {
             return from + (way > -SAME * period ? way - period : way);
         }
         return from + (way < SAME * period ? way + period : way);
