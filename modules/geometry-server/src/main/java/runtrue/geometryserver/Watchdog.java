@@ -1,8 +1,12 @@
 package runtrue.geometryserver;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Collectors;
 
 /**
@@ -10,6 +14,8 @@ import java.util.stream.Collectors;
  * child of this process that was not there before; only one program runs at a time.
  */
 final class Watchdog implements AutoCloseable {
+    private static final Duration TO_END = Duration.ofSeconds(2);
+
     private final Set<Long> others;
     private final long end;
     private final Thread thread;
@@ -65,11 +71,26 @@ final class Watchdog implements AutoCloseable {
                 .toList();
     }
 
-    private void kill() {
+    private List<ProcessHandle> kill() {
+        List<ProcessHandle> ended = new ArrayList<>();
         for (ProcessHandle child : children()) {
             List<ProcessHandle> all = child.descendants().toList();
             child.destroyForcibly();
             all.forEach(ProcessHandle::destroyForcibly);
+            ended.add(child);
+        }
+        return ended;
+    }
+
+    /** A file that still runs cannot be deleted everywhere, so what was ended is waited for, briefly. */
+    private static void await(ProcessHandle ended) {
+        try {
+            ended.onExit().get(TO_END.toMillis(), TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            // It was told to end; the operating system takes its time, and nobody waits for its answer.
+            return;
         }
     }
 
@@ -77,7 +98,7 @@ final class Watchdog implements AutoCloseable {
     @Override
     public synchronized void close() {
         closed = true;
-        kill();
+        kill().forEach(Watchdog::await);
         notifyAll();
     }
 }
