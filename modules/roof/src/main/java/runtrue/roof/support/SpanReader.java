@@ -24,7 +24,8 @@ public final class SpanReader {
      *
      * @param widest neighbouring stretches without any support that together are narrower than this are verge overhangs
      *     of the supports and carry no span; wider ones are a span from edge to edge (metres)
-     * @param joint gaps in u up to this are bridged, metres
+     * @param joint gaps in u up to this are bridged, metres; what lies over less in all is the slot between the ends of
+     *     supports that follow each other, where the sheet is carried beside it, and no span
      */
     public static List<Span> of(List<Stretch> stretches, double widest, double joint) {
         Map<String, Span> open = new LinkedHashMap<>();
@@ -44,6 +45,7 @@ public final class SpanReader {
             }
         }
         spans.addAll(open.values());
+        spans.removeIf(span -> span.u().length() < joint - SAME);
         spans.addAll(bare(stretches, widest, joint));
         spans.sort(Comparator.comparingDouble((Span s) -> s.u().from())
                 .thenComparingDouble(s -> s.v().from())

@@ -14,6 +14,8 @@ import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.Sheet;
+import runtrue.roof.Span;
+import runtrue.roof.SpanKind;
 import runtrue.roof.Stretch;
 import runtrue.roof.SupportLine;
 import tools.jackson.databind.JsonNode;
@@ -110,6 +112,30 @@ class HallsTruthTest {
                             .containsExactly(expectedLengths(found, stretch, share, u), MILLIMETRE);
                 }
             }
+        }
+    }
+
+    /** What rules judge: a span that no stretch of the design has would be found at fault on a sound roof. */
+    @ParameterizedTest
+    @ValueSource(strings = {"karrowby", "brandmoor", "ossolaro", "twinfall", "overmere"})
+    void no_span_is_longer_than_the_longest_of_the_design(String name) {
+        Hall hall = Hall.read(name, 1.0);
+
+        for (JsonNode truth : hall.truePlanes()) {
+            double longest = 0;
+            for (JsonNode stretch : truth.get("stretches")) {
+                for (String kind : List.of("endSpans", "internalSpans")) {
+                    for (JsonNode span : stretch.path(kind)) {
+                        longest = Math.max(longest, Math.max(number(span, 0), number(span, 1)));
+                    }
+                }
+            }
+            double found = hall.match(truth).spans().stream()
+                    .filter(s -> s.kind() == SpanKind.END_SPAN || s.kind() == SpanKind.INTERNAL_SPAN)
+                    .mapToDouble(Span::length)
+                    .max()
+                    .orElse(0);
+            assertThat(found).as(truth.get("id").asString()).isCloseTo(longest, MILLIMETRE);
         }
     }
 
