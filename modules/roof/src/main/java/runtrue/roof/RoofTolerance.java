@@ -50,6 +50,11 @@ public enum RoofTolerance {
             Unit.METRE,
             0.15,
             "An arc that goes on past its crown by less falls to one side only: a ridge flashing covers that much."),
+    LEAST_WIDTH(
+            "narrowest roof",
+            Unit.METRE,
+            0.3,
+            "Strips narrower than half a sheet are folded from flat stock: mouldings, gutters and fascias."),
     PLANES_MEET("fold between planes", Unit.DEGREE, 0.5, "Planes nearer to parallel have no line of intersection."),
     EDGE_ALONG("edge along a fold", Unit.DEGREE, 10, "Sawn and stepped edges are out of line with the fold."),
     LEVEL_EDGE("level edge", Unit.DEGREE, 1, "Ridges and gutters are level within this; hips and valleys rise more."),

@@ -20,6 +20,7 @@ import runtrue.roof.SpanKind;
 import runtrue.roof.Surround;
 import runtrue.roof.edge.CurvedRoofs;
 import runtrue.roof.edge.EdgeFinder;
+import runtrue.roof.plane.NarrowPlanes;
 import runtrue.roof.plane.PlaneNames;
 
 /**
@@ -52,8 +53,15 @@ public record CurvedRoof(List<RoofPlane> planes, List<RoofEdge> edges, List<Unpl
             }
         }
         List<RoofPlane> curved = PlaneNames.named(made);
+        List<RoofPlane> flat =
+                planes.stream().filter(p -> !facetIds.contains(p.id())).toList();
+        List<RoofPlane> facets =
+                planes.stream().filter(p -> facetIds.contains(p.id())).toList();
+        NarrowPlanes wide = NarrowPlanes.of(flat, facets, settings.tolerances().joint());
+        unplaced.addAll(wide.unplaced());
+        boolean all = wide.kept().size() == flat.size();
         List<RoofPlane> laidOut =
-                byId(Stream.concat(planes.stream().filter(p -> !facetIds.contains(p.id())), curved.stream()));
+                byId(Stream.concat((all ? flat : PlaneNames.named(wide.kept())).stream(), curved.stream()));
         return new CurvedRoof(laidOut, edges(laidOut, curved, left, surround, settings), unplaced);
     }
 
