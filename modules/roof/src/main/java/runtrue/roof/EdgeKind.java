@@ -23,7 +23,10 @@ public enum EdgeKind {
      * cannot leave over the edge either: a gutter with a lining of its own, to a roofer.
      */
     BOX_GUTTER,
-    /** Level edge between two planes that fall the same way at unlike pitch. */
+    /**
+     * Level edge between two planes that fall the same way at unlike pitch, or one of any slope at which two planes fold by
+     * less than a hip or valley does: half a degree.
+     */
     PITCH_CHANGE;
 
     /** For people and files: {@code box gutter}. */

@@ -50,15 +50,16 @@ public final class EdgeFinder {
         List<Sphere> spheres = planes.stream().map(Sphere::of).toList();
         IdentityHashMap<Side, List<Interval>> shared = new IdentityHashMap<>();
         List<RoofEdge> edges = new ArrayList<>();
+        List<Meeting> besides = new ArrayList<>();
         for (int i = 0; i < planes.size(); i++) {
             for (int k = i + 1; k < planes.size(); k++) {
                 if (spheres.get(i).near(spheres.get(k))) {
-                    for (Meeting m : meetings(sides.get(i), sides.get(k))) {
-                        addShared(edges, shared, m);
-                    }
+                    meetings(sides.get(i), sides.get(k)).forEach(m -> addShared(edges, shared, m));
+                    besides.addAll(Meeting.sideBySide(sides.get(i), sides.get(k), tolerances.joint()));
                 }
             }
         }
+        besides.forEach(m -> addShared(edges, shared, m));
         addOuter(edges, planes, sides, shared);
         return identified(edges);
     }

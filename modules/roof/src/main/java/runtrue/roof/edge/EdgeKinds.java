@@ -11,6 +11,9 @@ final class EdgeKinds {
     /** Water that runs at a side within about 20 degrees runs along it. */
     private static final double ALONGSIDE = Math.sin(RoofTolerance.VERGE_ALONG.si());
 
+    /** Water neither gathers nor parts at a slighter fold, and a sheet lies over it as over a joint. */
+    private static final double SLIGHT = Math.cos(RoofTolerance.PLANES_MEET.si());
+
     private EdgeKinds() {}
 
     /** An edge with nothing beyond. */
@@ -32,6 +35,9 @@ final class EdgeKinds {
                 return EdgeKind.RIDGE;
             }
             return towards ? EdgeKind.BOX_GUTTER : EdgeKind.PITCH_CHANGE;
+        }
+        if (a.frame().normal().dot(b.frame().normal()) > SLIGHT) {
+            return EdgeKind.PITCH_CHANGE;
         }
         return isConvex(a, b) ? EdgeKind.HIP : EdgeKind.VALLEY;
     }

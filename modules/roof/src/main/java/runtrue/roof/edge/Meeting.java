@@ -9,12 +9,13 @@ import runtrue.roof.RoofTolerance;
 import runtrue.shape.Tolerances;
 
 /**
- * Where two planes meet: stretches of their line of intersection that a side of each lies along.
+ * Where two planes meet: stretches of their line of intersection that a side of each lies along, or of two sides that run
+ * along each other.
  *
  * @param first a side of the one plane
  * @param second a side of the other
  * @param onFirst stretch of the first side, from its start, metres
- * @param from start of the shared edge, on the line of intersection
+ * @param from start of the shared edge, on the line of intersection or the first side
  */
 record Meeting(Side first, Side second, Interval onFirst, Interval onSecond, Vector3D from, Vector3D to) {
     /** Planes nearer to parallel than this have no line of intersection to speak of. */
@@ -40,6 +41,33 @@ record Meeting(Side first, Side second, Interval onFirst, Interval onSecond, Vec
                 along(b, point, way, tolerances.edge())
                         .flatMap(other -> common(onLine.get(), other, tolerances.joint()))
                         .ifPresent(c -> meetings.add(meeting(a, b, c, point, way)));
+            }
+        }
+        return meetings;
+    }
+
+    /**
+     * Stretches on which a side of the one plane runs along a side of the other, wherever the planes intersect: planes that
+     * fold by next to nothing, or lie a little apart, adjoin all the same. They lie on the first side.
+     *
+     * @param joint farthest that the sides may be apart, and least length, metres
+     */
+    static List<Meeting> sideBySide(List<Side> first, List<Side> second, double joint) {
+        List<Meeting> meetings = new ArrayList<>();
+        for (Side a : first) {
+            for (Side b : second) {
+                if (a.way().dot(b.way()) < -ALONG) {
+                    Interval beside = new Interval(
+                            Math.max(0, b.to().subtract(a.from()).dot(a.way())),
+                            Math.min(a.length(), b.from().subtract(a.from()).dot(a.way())));
+                    Vector3D from = a.from().add(a.way().multiply(beside.from()));
+                    Vector3D to = a.from().add(a.way().multiply(beside.to()));
+                    if (beside.length() > joint
+                            && distance(from, b.from(), b.way()) < joint
+                            && distance(to, b.from(), b.way()) < joint) {
+                        meetings.add(meeting(a, b, beside, a.from(), a.way()));
+                    }
+                }
             }
         }
         return meetings;
