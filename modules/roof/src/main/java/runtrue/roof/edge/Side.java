@@ -1,6 +1,7 @@
 package runtrue.roof.edge;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.Orientation;
@@ -19,11 +20,16 @@ record Side(RoofPlane plane, PlaneFrame frame, Vector3D from, Vector3D to, Vecto
     private static final double INSIDE = RoofTolerance.CROWN_AT_END.si();
     private static final double LEAST_RISE = Math.sin(RoofTolerance.FLAT_PLANE.si());
 
-    /** Sides of the outline, penetrations left out, in the order of the ring. */
+    /**
+     * Sides of the outline, penetrations left out, in their order around it: counter-clockwise seen from above, so that
+     * those of planes beside each other run opposite ways.
+     */
     static List<Side> of(RoofPlane plane) {
         Coordinate[] ring = plane.outline().getExteriorRing().getCoordinates();
-        int turn = Orientation.isCCW(ring) ? 1 : -1;
-        List<Vector3D> corners = plane.lift(plane.outline().getExteriorRing());
+        List<Vector3D> corners = new ArrayList<>(plane.lift(plane.outline().getExteriorRing()));
+        if (!Orientation.isCCW(ring)) {
+            Collections.reverse(corners);
+        }
         List<Side> sides = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             Vector3D a = corners.get(i);
@@ -32,7 +38,7 @@ record Side(RoofPlane plane, PlaneFrame frame, Vector3D from, Vector3D to, Vecto
             if (way.norm() > 0) {
                 Vector3D middle = a.add(b).multiply(0.5);
                 PlaneFrame frame = plane.frameNear(middle);
-                Vector3D out = way.cross(frame.normal()).multiply(turn).normalize();
+                Vector3D out = way.cross(frame.normal()).normalize();
                 if (Math.abs(frame.up().getZ()) < LEAST_RISE) {
                     // At a crown the surface is level; which way water leaves shows a little further in.
                     frame = plane.frameNear(middle.subtract(out.multiply(INSIDE)));
