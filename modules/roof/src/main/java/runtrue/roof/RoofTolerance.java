@@ -60,6 +60,11 @@ public enum RoofTolerance {
     LEVEL_EDGE("level edge", Unit.DEGREE, 1, "Ridges and gutters are level within this; hips and valleys rise more."),
     VERGE_ALONG("verge along the fall", Unit.DEGREE, 20, "Water that meets a side at less than this runs along it."),
     GUTTER("widest gutter", Unit.METRE, 1.5, "Eaves that face each other across less share a gutter."),
+    VALLEY(
+            "widest valley",
+            Unit.METRE,
+            0.8,
+            "A valley gutter of one sheet's width and the cut-back edges beside it; water of sloping sides so near runs in it."),
     BODY_STEP(
             "step within a roof", Unit.METRE, 0.5, "Adjoining planes with less between them are one roof to the wind."),
     WALL("wall beside an edge", Unit.METRE, 0.6, "A higher roof this near in plan stands on a wall along the edge."),

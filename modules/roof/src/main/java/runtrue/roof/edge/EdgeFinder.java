@@ -7,10 +7,10 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
-import runtrue.roof.EdgeKind;
 import runtrue.roof.Ids;
 import runtrue.roof.Interval;
 import runtrue.roof.RoofEdge;
@@ -24,11 +24,8 @@ import runtrue.shape.Tolerances;
  * share counts once.
  */
 public final class EdgeFinder {
-    /** Two eaves that face each other across less than this share a gutter: wider ones are walked in, not sheeted over. */
+    /** Planes farther apart have nothing to do with each other. */
     private static final double WIDEST_GUTTER = RoofTolerance.GUTTER.si();
-
-    /** Shorter pieces of eave beside a wall are returns at its piers and openings. */
-    private static final double LEAST_GUTTER = RoofTolerance.WALL.si();
 
     private final Tolerances tolerances;
 
@@ -60,8 +57,17 @@ public final class EdgeFinder {
             }
         }
         besides.forEach(m -> addShared(edges, shared, m));
-        addOuter(edges, planes, sides, shared);
-        return identified(edges);
+        List<List<Side>> free = sides.stream()
+                .map(list -> list.stream()
+                        .flatMap(s -> free(s, shared.getOrDefault(s, List.of())).stream())
+                        .toList())
+                .toList();
+        edges.addAll(new OuterEdges(planes, surround, tolerances).edges(free));
+        Set<String> curved = planes.stream()
+                .filter(p -> p.curve().isPresent())
+                .map(RoofPlane::id)
+                .collect(Collectors.toSet());
+        return identified(SharedEdges.joined(edges, tolerances.joint(), curved));
     }
 
     private List<Meeting> meetings(List<Side> first, List<Side> second) {
@@ -110,37 +116,6 @@ public final class EdgeFinder {
                 .anyMatch(t -> Math.min(t.to(), part.to()) - Math.max(t.from(), part.from()) > tolerances.joint());
     }
 
-    private void addOuter(
-            List<RoofEdge> edges,
-            List<RoofPlane> planes,
-            List<List<Side>> sides,
-            IdentityHashMap<Side, List<Interval>> shared) {
-        List<Side> outer = new ArrayList<>();
-        sides.forEach(list -> list.forEach(s -> outer.addAll(free(s, shared.getOrDefault(s, List.of())))));
-        HigherParts higher = new HigherParts(planes, surround);
-        for (Side side : outer) {
-            edges.add(new RoofEdge(
-                    "",
-                    kind(side, outer, higher),
-                    List.of(side.plane().id()),
-                    side.from(),
-                    side.to(),
-                    side.length(),
-                    OptionalDouble.empty()));
-        }
-    }
-
-    /** Water cannot leave over an eave that stands against a wall or parapet: it needs a gutter with a lining of its own. */
-    private EdgeKind kind(Side side, List<Side> outer, HigherParts higher) {
-        EdgeKind kind = EdgeKinds.outer(side);
-        if (kind == EdgeKind.EAVE) {
-            boolean gutter = outer.stream().anyMatch(other -> isAcrossGutter(side, other))
-                    || (side.length() > LEAST_GUTTER && higher.wallRisesAlong(side));
-            return gutter ? EdgeKind.BOX_GUTTER : kind;
-        }
-        return higher.riseAlong(side) ? EdgeKind.ABUTMENT : kind;
-    }
-
     /** What is left of a side; ends shorter than a joint come from mitres and belong to the shared edge. */
     private List<Side> free(Side side, List<Interval> taken) {
         List<Interval> sorted = new ArrayList<>(taken);
@@ -159,25 +134,6 @@ public final class EdgeFinder {
             free.add(side.part(at, side.length()));
         }
         return free;
-    }
-
-    /** Whether another eave faces this one at about its level, a gutter's width away, along at least half of it. */
-    private boolean isAcrossGutter(Side a, Side b) {
-        if (a.plane().id().equals(b.plane().id())
-                || EdgeKinds.outer(b) != EdgeKind.EAVE
-                || a.way().dot(b.way()) > -0.99) {
-            return false;
-        }
-        Vector3D gap = b.middle().subtract(a.middle());
-        Vector3D out = Vector3D.of(a.out().getX(), a.out().getY(), 0).normalize();
-        double across = gap.dot(out);
-        double start = b.to().subtract(a.from()).dot(a.way());
-        double end = b.from().subtract(a.from()).dot(a.way());
-        double common = Math.min(a.length(), Math.max(start, end)) - Math.max(0, Math.min(start, end));
-        return across > 0
-                && across < WIDEST_GUTTER
-                && Math.abs(gap.getZ()) < tolerances.edge()
-                && common > a.length() / 2;
     }
 
     /** The same edges with ids made of their kind, planes and order along the roof. */

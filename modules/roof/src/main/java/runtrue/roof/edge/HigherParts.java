@@ -58,12 +58,17 @@ final class HigherParts {
 
     /** Whether a higher plane or a wall rises along the whole of a side: looked at in three places. */
     boolean riseAlong(Side side) {
+        return roofRisesAlong(side) || wallRisesAlong(side);
+    }
+
+    /** Whether a higher plane does. */
+    boolean roofRisesAlong(Side side) {
         for (int i = 0; i < roofs.size(); i++) {
             if (!planes.get(i).id().equals(side.plane().id()) && rises(roofs.get(i), side)) {
                 return true;
             }
         }
-        return wallRisesAlong(side);
+        return false;
     }
 
     private static boolean rises(Upper upper, Side side) {
