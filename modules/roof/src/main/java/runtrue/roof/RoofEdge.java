@@ -9,7 +9,8 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *
  * @param planes ids of the one or two planes that share it
  * @param from start, metres, moved by the drop origin
- * @param length metres, along the arc where it follows one
+ * @param length metres, along the arc where it follows one; with returns at its ends that are too short for an edge of
+ *     their own
  * @param angle between the planes' normals, radians; empty for edges with nothing beyond, and where it
  *     changes along the arc
  */

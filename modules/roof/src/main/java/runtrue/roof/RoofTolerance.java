@@ -65,6 +65,7 @@ public enum RoofTolerance {
             Unit.METRE,
             0.8,
             "A valley gutter of one sheet's width and the cut-back edges beside it; water of sloping sides so near runs in it."),
+    RETURN("shortest edge", Unit.METRE, 0.1, "A shorter return is dressed with the flashing of the edge beside it."),
     BODY_STEP(
             "step within a roof", Unit.METRE, 0.5, "Adjoining planes with less between them are one roof to the wind."),
     WALL("wall beside an edge", Unit.METRE, 0.6, "A higher roof this near in plan stands on a wall along the edge."),

@@ -50,18 +50,20 @@ final class OuterEdges {
         List<Side> outer = all.stream().filter(s -> !inValleys.contains(s)).toList();
         for (List<Side> sides : free) {
             List<Side> left = sides.stream().filter(s -> !inValleys.contains(s)).toList();
-            left.forEach(side -> edges.add(edge(side, kind(side, outer))));
+            for (Returns side : Returns.of(left, tolerances.joint())) {
+                edges.add(edge(side, kind(side.side(), outer)));
+            }
         }
         return edges;
     }
 
-    private static RoofEdge edge(Side side, EdgeKind kind) {
+    private static RoofEdge edge(Returns side, EdgeKind kind) {
         return new RoofEdge(
                 "",
                 kind,
-                List.of(side.plane().id()),
-                side.from(),
-                side.to(),
+                List.of(side.side().plane().id()),
+                side.side().from(),
+                side.side().to(),
                 side.length(),
                 OptionalDouble.empty());
     }
