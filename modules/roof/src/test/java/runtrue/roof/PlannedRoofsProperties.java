@@ -117,9 +117,11 @@ class PlannedRoofsProperties {
                 .isSubsetOf(EdgeKind.EAVE, EdgeKind.HIP, EdgeKind.VALLEY, EdgeKind.RIDGE);
     }
 
+    /** A corner nearer than 10 micrometres to a joint of sheets counts as on it, which a run's length of that may lack. */
     private static void sheetsCoverThePlane(PlaneLayout layout) {
+        double atCorners = layout.plane().outline().getNumPoints() * 1e-5 * layout.longestRun();
         assertThat(layout.sheets().stream().mapToDouble(Sheet::area).sum())
-                .isCloseTo(layout.plane().area(), within(1e-6 * layout.plane().area()));
+                .isCloseTo(layout.plane().area(), within(1e-6 * layout.plane().area() + atCorners));
     }
 
     private static void edgesCloseThePlane(Roof roof, RoofPlane plane) {
