@@ -29,12 +29,12 @@ public final class NotRead {
                         notes(result))
                 .flatMap(s -> s)
                 .toList();
-        return page("Not read or assessed", gaps);
+        return page("Not read or assessed", gaps, "Everything was read and assessed.");
     }
 
     /** What was not read from the files. */
     public static Page notRead(CheckResult result) {
-        return page("Not read", Stream.concat(unread(result), notes(result)).toList());
+        return page("Not read", Stream.concat(unread(result), notes(result)).toList(), "Everything was read.");
     }
 
     private static Stream<Gap> unread(CheckResult result) {
@@ -77,7 +77,7 @@ public final class NotRead {
                 finding.reason());
     }
 
-    private static Page page(String name, List<Gap> gaps) {
+    private static Page page(String name, List<Gap> gaps, String none) {
         return new Table<>(
                         name,
                         1,
@@ -93,7 +93,7 @@ public final class NotRead {
                                 Column.wrapped("Representation", 26, Gap::representation)),
                         PRINTED,
                         gaps,
-                        "Everything was read and assessed.")
+                        none)
                 .page();
     }
 

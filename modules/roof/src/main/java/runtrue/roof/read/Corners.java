@@ -21,6 +21,8 @@ final class Corners {
     private static final List<String> NO_BODY =
             List.of("AXIS", "FOOTPRINT", "BOX", "ANNOTATION", "CLEARANCE", "PROFILE");
 
+    private static final int DEEPEST = 50;
+
     /** Names of a parameterised section's sizes; together they are more than it measures from its position. */
     private static final List<String> SIZES = List.of(
             "XDim",
@@ -39,6 +41,7 @@ final class Corners {
     private final IfcModel model;
     private final StepFile file;
     private final List<Vector3D> corners = new ArrayList<>();
+    private int depth;
 
     private Corners(IfcModel model) {
         this.model = model;
@@ -80,8 +83,17 @@ final class Corners {
         return true;
     }
 
-    /** Whether the extent of the item is known. */
+    /** Whether the extent of the item is known. Items that lie this deep in each other, or in themselves, are not looked into. */
     private boolean add(IfcEntity item, AffineTransformMatrix3D to) {
+        depth++;
+        try {
+            return depth <= DEEPEST && addKnown(item, to);
+        } finally {
+            depth--;
+        }
+    }
+
+    private boolean addKnown(IfcEntity item, AffineTransformMatrix3D to) {
         if (item.isA("IfcMappedItem")) {
             IfcEntity map = item.ref("MappingSource");
             AffineTransformMatrix3D target = model.transform(item.ref("MappingTarget"));

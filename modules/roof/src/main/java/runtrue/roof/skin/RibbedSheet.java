@@ -90,7 +90,7 @@ final class RibbedSheet {
                 longest = new Coordinate[] {left, right};
             }
         }
-        return longest.length == 2 && pans(section, longest) >= LEAST_PANS * length
+        return longest.length == 2 && pans(section, longest) >= LEAST_PANS * extent(section, true)
                 ? Optional.of(longest)
                 : Optional.empty();
     }

@@ -115,6 +115,7 @@ class ConcessionsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
+            {concessions: [{finding: a, by: " ", why: c}]}                  | :1:33:
             {concessions: [{finding: a, by: b}]}                            | :1:16: "why" is missing here
             {concessions: [{finding: a, by: b, why: c, untill: 2027-01-01}]} | unknown key "untill"; did you mean "until"?
             {concessions: [{finding: a, by: b, why: c, until: soon}]}       | :1:51: "soon" is no day
