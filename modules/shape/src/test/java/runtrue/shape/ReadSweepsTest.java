@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static runtrue.shape.ModelText.body;
 import static runtrue.shape.ModelText.reason;
 
+import java.util.Collections;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -351,5 +352,20 @@ class ReadSweepsTest {
         }
         data.append("#340=IFCPOLYLINE((#13,#341));#341=IFCCARTESIANPOINT((1.,0.));");
         assertThat(reason(data.toString())).contains("too many others");
+    }
+
+    /** A few hundred kilobytes that would make a hundred million pieces. */
+    @Test
+    void segments_that_name_one_long_curve_again_and_again_end_with_a_reason() {
+        String many = String.join(",", Collections.nCopies(5_000, "#302"));
+        StringBuilder points = new StringBuilder("#13");
+        for (int i = 0; i < 20_000; i++) {
+            points.append(i % 2 == 0 ? ",#304" : ",#13");
+        }
+        String data = "#200=IFCEXTRUDEDAREASOLID(#211,#11,#12,1000.);#211=IFCARBITRARYCLOSEDPROFILEDEF(.AREA.,$,#301);"
+                + "#301=IFCCOMPOSITECURVE((" + many + "),.F.);"
+                + "#302=IFCCOMPOSITECURVESEGMENT(.CONTINUOUS.,.T.,#303);#303=IFCPOLYLINE((" + points + "));"
+                + "#304=IFCCARTESIANPOINT((1.,0.));";
+        assertThat(reason(data)).contains("pieces");
     }
 }

@@ -15,6 +15,9 @@ public final class CurveReader {
     /** Curves within curves; composite curves that name the same ones again and again would take for ever. */
     private static final int MOST_CURVES = 200_000;
 
+    /** Pieces of one curve; segments that name one long curve again and again make them by the hundred million. */
+    private static final int MOST_PIECES = 500_000;
+
     private final Fineness fineness;
     private int curves;
 
@@ -173,8 +176,14 @@ public final class CurveReader {
     /** Segments end to start; one whose sense contradicts its neighbours is turned round. */
     private Chain composite(IfcEntity curve, int depth) {
         List<Chain> chains = new ArrayList<>();
+        int pieces = 0;
         for (IfcEntity segment : curve.refs("Segments")) {
             Chain chain = segment(segment, depth);
+            pieces += chain.pieces().size();
+            if (pieces > MOST_PIECES) {
+                throw new ShapeException("The curve " + curve.label() + " has more than " + MOST_PIECES
+                        + " pieces; export the element with fewer, or as a faceted body.");
+            }
             if (chain.pieces().isEmpty()) {
                 continue;
             }
