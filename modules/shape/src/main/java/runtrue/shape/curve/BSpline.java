@@ -130,46 +130,8 @@ public final class BSpline implements Curve {
     /** The homogeneous point and its derivative. */
     private double[][] deBoor(double parameter) {
         double u = Math.min(Math.max(parameter, start()), end());
-        int span = span(u);
-        double[][] d = new double[degree + 1][];
-        for (int i = 0; i <= degree; i++) {
-            d[i] = points[span - degree + i].clone();
-        }
-        double[] derivative = new double[4];
-        for (int level = 1; level <= degree; level++) {
-            if (level == degree) {
-                double width = knots[span + 1] - knots[span];
-                for (int k = 0; k < 4; k++) {
-                    derivative[k] = degree * (d[degree][k] - d[degree - 1][k]) / width;
-                }
-            }
-            for (int i = degree; i >= level; i--) {
-                double low = knots[span - degree + i];
-                double alpha = (u - low) / (knots[span + 1 + i - level] - low);
-                for (int k = 0; k < 4; k++) {
-                    d[i][k] = (1 - alpha) * d[i - 1][k] + alpha * d[i][k];
-                }
-            }
-        }
-        return new double[][] {d[degree], derivative};
-    }
-
-    /** The number of the knot at or before a parameter whose next one is after it; the last such one at the end. */
-    private int span(double u) {
-        int low = degree;
-        int high = points.length;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (knots[middle] <= u) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        while (knots[low + 1] == knots[low]) {
-            low--;
-        }
-        return low;
+        int span = DeBoor.span(knots, degree, u);
+        return DeBoor.at(Arrays.copyOfRange(points, span - degree, span + 1), knots, span, u);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 import runtrue.shape.ShapeException;
+import runtrue.shape.curve.DeBoor;
 import runtrue.shape.curve.Fineness;
 
 /** A B-spline surface, rational or not, by de Boor's algorithm on homogeneous coordinates in one direction, then the other. */
@@ -76,19 +77,19 @@ final class Spline implements Surface {
     private Vector3D[] jet(double u, double v) {
         double s = within(0, u);
         double t = within(1, v);
-        int i = span(0, s);
-        int k = span(1, t);
+        int i = DeBoor.span(knots[0], degree[0], s);
+        int k = DeBoor.span(knots[1], degree[1], t);
         double[][] across = new double[degree[0] + 1][];
         double[][] slopes = new double[degree[0] + 1][];
         for (int row = 0; row <= degree[0]; row++) {
             double[][] points = new double[degree[1] + 1][];
             System.arraycopy(net[i - degree[0] + row], k - degree[1], points, 0, points.length);
-            double[][] both = deBoor(points, knots[1], k, t);
+            double[][] both = DeBoor.at(points, knots[1], k, t);
             across[row] = both[0];
             slopes[row] = both[1];
         }
-        double[][] both = deBoor(across, knots[0], i, s);
-        double[] bySecond = deBoor(slopes, knots[0], i, s)[0];
+        double[][] both = DeBoor.at(across, knots[0], i, s);
+        double[] bySecond = DeBoor.at(slopes, knots[0], i, s)[0];
         double[] c = both[0];
         Vector3D point = Vector3D.of(c[0] / c[3], c[1] / c[3], c[2] / c[3]);
         return new Vector3D[] {point, slope(both[1], point, c[3]), slope(bySecond, point, c[3])};
@@ -96,30 +97,6 @@ final class Spline implements Surface {
 
     private static Vector3D slope(double[] d, Vector3D point, double weight) {
         return Vector3D.of(d[0], d[1], d[2]).subtract(point.multiply(d[3])).multiply(1 / weight);
-    }
-
-    /** The homogeneous point and its derivative; the points handed in are overwritten, but not their coordinates. */
-    private static double[][] deBoor(double[][] d, double[] knots, int span, double u) {
-        int degree = d.length - 1;
-        double[] derivative = new double[4];
-        for (int level = 1; level <= degree; level++) {
-            if (level == degree) {
-                double width = knots[span + 1] - knots[span];
-                for (int k = 0; k < 4; k++) {
-                    derivative[k] = degree * (d[degree][k] - d[degree - 1][k]) / width;
-                }
-            }
-            for (int i = degree; i >= level; i--) {
-                double low = knots[span - degree + i];
-                double alpha = (u - low) / (knots[span + 1 + i - level] - low);
-                double[] mixed = new double[4];
-                for (int k = 0; k < 4; k++) {
-                    mixed[k] = (1 - alpha) * d[i - 1][k] + alpha * d[i][k];
-                }
-                d[i] = mixed;
-            }
-        }
-        return new double[][] {d[degree], derivative};
     }
 
     private double within(int axis, double parameter) {
@@ -130,25 +107,6 @@ final class Spline implements Surface {
             t -= period[axis] * Math.floor((t - low) / period[axis]);
         }
         return Math.min(Math.max(t, low), high);
-    }
-
-    /** The number of the knot at or before a parameter whose next one is after it; the last such one at the end. */
-    private int span(int axis, double parameter) {
-        double[] own = knots[axis];
-        int low = degree[axis];
-        int high = own.length - 1 - degree[axis];
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (own[middle] <= parameter) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        while (own[low + 1] == own[low]) {
-            low--;
-        }
-        return low;
     }
 
     @Override
