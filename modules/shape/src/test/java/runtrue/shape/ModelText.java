@@ -6,7 +6,7 @@ import runtrue.ifc.IfcModel;
 import runtrue.step.StepFile;
 
 /** Small IFC4 models in millimetres and degrees with one slab, #100, whose body is item #200. */
-public final class ModelText {
+final class ModelText {
     private static final String FRAME = """
             #1=IFCPROJECT('0000000000000000000001',$,'p',$,$,$,$,(#2),#3);
             #2=IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.E-5,#11,$);
@@ -67,7 +67,7 @@ public final class ModelText {
     }
 
     /** The whole text of a model whose slab has these lines for its body. */
-    public static String text(String schema, String data) {
+    static String text(String schema, String data) {
         return wrapped(schema, FRAME + data);
     }
 

@@ -1,23 +1,22 @@
-package runtrue.shape.outside;
+package runtrue.geometryserver;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Map;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.ifc.IfcEntity;
 import runtrue.ifc.IfcModel;
-import runtrue.shape.ModelText;
+import runtrue.shape.ElementShapes;
 import runtrue.shape.Shape;
-import runtrue.shape.ShapeReader;
 import runtrue.shape.Tolerances;
-import runtrue.shape.UpwardPlanes;
 import runtrue.step.StepFile;
 
 /**
@@ -28,6 +27,13 @@ class SweptBodiesTest {
     private static final String AXIS = "#213=IFCAXIS1PLACEMENT(#216,#214);#214=IFCDIRECTION((0.,1.,0.));";
     private static final String CORNER = "#211=IFCRECTANGLEPROFILEDEF(.AREA.,$,#215,200.,100.);"
             + "#215=IFCAXIS2PLACEMENT2D(#217,$);#217=IFCCARTESIANPOINT((140.,90.));";
+
+    private final GeometryServer server = GeometryServer.bundled();
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
 
     @ParameterizedTest
     @CsvSource(
@@ -59,30 +65,34 @@ class SweptBodiesTest {
                 "#200=IFCCSGSOLID(#211);#211=IFCRIGHTCIRCULARCYLINDER(#11,1000.,500.);",
                 "#200=IFCCSGSOLID(#211);#211=IFCSPHERE(#11,500.);"
             })
-    void lie_where_an_independent_program_has_them(String data, @TempDir Path folder) throws Exception {
-        assumeTrue(GeometryProgram.runsHere(), "the executable runs on Linux x86-64 only");
-        String text = ModelText.text("IFC2X3", data);
-        Path path = folder.resolve("model.ifc");
-        Files.writeString(path, text, StandardCharsets.ISO_8859_1);
-        Map<String, TriangleMesh> meshes = GeometryProgram.meshes(path, 0.001, folder);
-        TriangleMesh theirs = Objects.requireNonNull(meshes.get("0000000000000000000100"), "no mesh there");
-        try (StepFile file = StepFile.of("model.ifc", text.getBytes(StandardCharsets.ISO_8859_1))) {
-            Shape shape = ShapeReader.of(Tolerances.standard(), Vector3D.ZERO)
-                    .read(IfcModel.of(file).entity(100));
-            assertThat(shape).isInstanceOf(Shape.Body.class);
-            Shape.Body ours = (Shape.Body) shape;
-            double volume = UpwardPlanes.volume(ours.faces());
-            System.out.printf(java.util.Locale.ROOT, "%-60.60s here %.6f there %.6f%n", data, volume, theirs.volume());
-            double[] box =
-                    box(ours.faces().stream().flatMap(f -> f.outline().stream()).toList());
-            double[] other = box(theirs.triangles().stream()
-                    .flatMap(java.util.Arrays::stream)
-                    .toList());
-            for (int i = 0; i < 6; i++) {
-                assertThat(box[i]).isCloseTo(other[i], org.assertj.core.api.Assertions.within(0.003));
-            }
-            assertThat(volume).isCloseTo(theirs.volume(), org.assertj.core.api.Assertions.withinPercentage(2));
+    void lie_where_an_independent_program_has_them(String data) {
+        Platform.assumeExecutable();
+        String slab = ModelText.slab(100, "0000000000000000000100", "#15");
+        try (StepFile file = ModelText.file(slab + data)) {
+            IfcModel model = IfcModel.of(file);
+            IfcEntity element = model.entity(100);
+            GeometryServer.Answer answer = server.meshes(model, List.of(element));
+            ProgramMesh mesh = Objects.requireNonNull(answer.meshes().get(100), "no mesh there");
+            TriangleMesh theirs = TriangleMesh.of(
+                    mesh.xyz(), mesh.corners(), mesh.matrix(), model.units().length());
+            Shape ours = ElementShapes.builtIn()
+                    .read(List.of(element), Tolerances.standard(), Vector3D.ZERO)
+                    .shapes()
+                    .get(0);
+            assertThat(ours).isInstanceOfSatisfying(Shape.Body.class, body -> compare(data, body, theirs));
         }
+    }
+
+    private static void compare(String data, Shape.Body ours, TriangleMesh theirs) {
+        double volume = Measured.of(ours).volume().orElseThrow();
+        System.out.printf(Locale.ROOT, "%-60.60s here %.6f there %.6f%n", data, volume, theirs.volume());
+        double[] box =
+                box(ours.faces().stream().flatMap(f -> f.outline().stream()).toList());
+        double[] other = box(theirs.triangles().stream().flatMap(Arrays::stream).toList());
+        for (int i = 0; i < 6; i++) {
+            assertThat(box[i]).isCloseTo(other[i], within(0.003));
+        }
+        assertThat(volume).isCloseTo(theirs.volume(), withinPercentage(2));
     }
 
     private static double[] box(Iterable<Vector3D> points) {
