@@ -62,8 +62,8 @@ final class CheckSyntax {
             .paramLabel("OUTCOME")
             .type(List.class)
             .auxiliaryTypes(FailOn.class)
-            .converters(new FailOn.Converter())
-            .completionCandidates(new FailOn.Candidates())
+            .converters(new FailOn.Words())
+            .completionCandidates(new FailOn.Words())
             .splitRegex(",")
             .description(
                     "Outcomes that make the exit code 3 or 4: non-conforming, not-assessed, unread (an element or a"
@@ -73,8 +73,8 @@ final class CheckSyntax {
     private final OptionSpec geometry = OptionSpec.builder("--geometry")
             .paramLabel("WHICH")
             .type(EngineUse.class)
-            .converters(new GeometryChoice.Converter())
-            .completionCandidates(new GeometryChoice.Candidates())
+            .converters(new EngineWords())
+            .completionCandidates(new EngineWords())
             .description(
                     "Who reads shapes. built-in: the built-in reader alone. fill-in: IfcOpenShell, a native program"
                             + " that is started for it, where the built-in reader cannot (IFC2X3). second: IfcOpenShell"
@@ -205,4 +205,11 @@ final class CheckSyntax {
         "  runtrue check hall --set rolling.length=60m",
         "      one setting changed for this run"
     };
+
+    /** {@code fill-in} and the like. */
+    private static final class EngineWords extends OptionWords<EngineUse> {
+        EngineWords() {
+            super(EngineUse.values());
+        }
+    }
 }
