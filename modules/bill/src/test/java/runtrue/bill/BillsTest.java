@@ -52,8 +52,26 @@ class BillsTest {
                 new PlaneFrame(Vector3D.ZERO, Vector3D.Unit.PLUS_X, Vector3D.Unit.PLUS_Y, Vector3D.Unit.PLUS_Z);
         OptionalDouble none = OptionalDouble.empty();
         RoofPlane plane = new RoofPlane(
-                id, id, frame, outline, 0.1, none, none, area, area, area, area, 0, 0, none, "", "", List.of(),
-                List.of(), List.of());
+                id,
+                id,
+                frame,
+                outline,
+                0.1,
+                none,
+                none,
+                area,
+                area,
+                area,
+                area,
+                0,
+                0,
+                none,
+                "",
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
         List<SupportLine> supports = new ArrayList<>();
         for (int i = 0; i < lines; i++) {
             double v = 0.2 + i * (run - 0.4) / Math.max(1, lines - 1);

@@ -198,7 +198,8 @@ public final class InventedHall {
                 "Roof",
                 List.of(),
                 List.of(new ReadElement(slab, "predefined type ROOF", body())),
-                List.of("thickness assumed"));
+                List.of("thickness assumed"),
+                Optional.empty());
     }
 
     private static Roof roof(RoofPlane plane) {

@@ -60,50 +60,6 @@ public record RoofPlane(
         remarks = List.copyOf(remarks);
     }
 
-    /** A flat plane. */
-    public RoofPlane(
-            String id,
-            String name,
-            PlaneFrame frame,
-            Polygon outline,
-            double pitch,
-            OptionalDouble azimuth,
-            OptionalDouble azimuthTrueNorth,
-            double area,
-            double grossArea,
-            double planArea,
-            double grossPlanArea,
-            double eaveLevel,
-            double ridgeLevel,
-            OptionalDouble thickness,
-            String building,
-            String storey,
-            List<Penetration> penetrations,
-            List<ReadElement> elements,
-            List<String> remarks) {
-        this(
-                id,
-                name,
-                frame,
-                outline,
-                pitch,
-                azimuth,
-                azimuthTrueNorth,
-                area,
-                grossArea,
-                planArea,
-                grossPlanArea,
-                eaveLevel,
-                ridgeLevel,
-                thickness,
-                building,
-                storey,
-                penetrations,
-                elements,
-                remarks,
-                Optional.empty());
-    }
-
     /** The point of the plane at u, v. */
     public Vector3D at(double u, double v) {
         return curve.map(c -> c.at(u, v)).orElseGet(() -> frame.at(u, v));

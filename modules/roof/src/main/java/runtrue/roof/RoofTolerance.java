@@ -1,9 +1,12 @@
 package runtrue.roof;
 
+import runtrue.roof.Bound.Unit;
+
 /**
  * What the recognition of roofs takes for the same, near, level, narrow and so on: common practice, no source, unless a
  * reason says otherwise. Printed with each result, so that a figure that hangs on one of these can be traced to it.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a record of immutable parts, but it carries no annotation
 public enum RoofTolerance {
     STEEPEST_ROOF("steepest roof", Unit.DEGREE, 87, "Steeper faces are walls to a roofer."),
     SKEW_CUT(
@@ -121,45 +124,18 @@ public enum RoofTolerance {
     SPAN_GAP("joint within a long span", Unit.METRE, 0.002, "Stretches nearer than this are one place on the roof."),
     FLAT_PLANE("plane without fall", Unit.DEGREE, 0.2, "Less is within what models are drawn to.");
 
-    private final String title;
-    private final Unit unit;
-    private final double value;
-    private final String reason;
-
-    /** Of what a tolerance is. */
-    public enum Unit {
-        METRE,
-        DEGREE,
-        FACTOR
-    }
+    private final Bound bound;
 
     RoofTolerance(String title, Unit unit, double value, String reason) {
-        this.title = title;
-        this.unit = unit;
-        this.value = value;
-        this.reason = reason;
+        bound = new Bound(title, unit, value, reason);
     }
 
-    /** A few words for people. */
-    public String title() {
-        return title;
-    }
-
-    public Unit unit() {
-        return unit;
-    }
-
-    /** As people read it: metres, degrees, or a bare factor. */
-    public double value() {
-        return value;
-    }
-
-    public String reason() {
-        return reason;
+    public Bound bound() {
+        return bound;
     }
 
     /** In metres, radians, or a bare factor. */
     public double si() {
-        return unit == Unit.DEGREE ? Math.toRadians(value) : value;
+        return bound.si();
     }
 }

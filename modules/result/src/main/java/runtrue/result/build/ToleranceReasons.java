@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import runtrue.result.Measure;
 import runtrue.result.ToleranceInfo;
+import runtrue.roof.Bound;
 import runtrue.roof.RoofTolerance;
 import runtrue.roof.health.HealthLimit;
 import runtrue.roof.stated.StatedTolerances;
@@ -17,9 +18,13 @@ final class ToleranceReasons {
     static List<ToleranceInfo> of(Tolerances t) {
         return Stream.of(
                         shapes(t).stream(),
-                        Arrays.stream(RoofTolerance.values()).map(ToleranceReasons::roof),
+                        Arrays.stream(RoofTolerance.values())
+                                .map(RoofTolerance::bound)
+                                .map(ToleranceReasons::roof),
                         stated(StatedTolerances.standard()).stream(),
-                        Arrays.stream(HealthLimit.values()).map(ToleranceReasons::health))
+                        Arrays.stream(HealthLimit.values())
+                                .map(HealthLimit::bound)
+                                .map(ToleranceReasons::health))
                 .flatMap(s -> s)
                 .toList();
     }
@@ -52,12 +57,13 @@ final class ToleranceReasons {
                         "And the depth of the section: ends cut on a bevel are measured on either side."));
     }
 
-    private static ToleranceInfo health(HealthLimit limit) {
-        String unit = limit.unit() == RoofTolerance.Unit.METRE ? "m" : "1";
+    /** Sizes of whole roofs are read in metres. */
+    private static ToleranceInfo health(Bound limit) {
+        String unit = limit.unit() == Bound.Unit.METRE ? "m" : "1";
         return new ToleranceInfo(limit.title(), new Measure(Rounded.of(limit.value()), unit), limit.reason());
     }
 
-    private static ToleranceInfo roof(RoofTolerance t) {
+    private static ToleranceInfo roof(Bound t) {
         return switch (t.unit()) {
             case METRE -> length(t.title(), t.value(), t.reason());
             case DEGREE -> new ToleranceInfo(t.title(), new Measure(Rounded.of(t.value()), "deg"), t.reason());

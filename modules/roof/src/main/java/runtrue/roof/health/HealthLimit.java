@@ -1,8 +1,10 @@
 package runtrue.roof.health;
 
-import runtrue.roof.RoofTolerance.Unit;
+import runtrue.roof.Bound;
+import runtrue.roof.Bound.Unit;
 
 /** From where on a model is suspicious: common practice, no source, unless a reason says otherwise. Printed with each result. */
+@SuppressWarnings("ImmutableEnumChecker") // a record of immutable parts, but it carries no annotation
 public enum HealthLimit {
     LARGEST_ROOF(
             "largest roof of a file", Unit.METRE, 2000, "Few buildings are longer; a wrong length unit is likelier."),
@@ -21,33 +23,18 @@ public enum HealthLimit {
     SAME_PLACE("same geometry", Unit.METRE, 1e-3, "Copies are exact but for the rounding of their placements."),
     OVERLAP("overlap of roof elements", Unit.FACTOR, 0.02, "Share of the smaller face; laps at joints are less.");
 
-    private final String title;
-    private final Unit unit;
-    private final double value;
-    private final String reason;
+    private final Bound bound;
 
     HealthLimit(String title, Unit unit, double value, String reason) {
-        this.title = title;
-        this.unit = unit;
-        this.value = value;
-        this.reason = reason;
+        bound = new Bound(title, unit, value, reason);
     }
 
-    /** A few words for people. */
-    public String title() {
-        return title;
-    }
-
-    public Unit unit() {
-        return unit;
+    public Bound bound() {
+        return bound;
     }
 
     /** Metres, or a bare factor. */
-    public double value() {
-        return value;
-    }
-
-    public String reason() {
-        return reason;
+    double value() {
+        return bound.value();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -111,7 +112,8 @@ public final class PlaneReader {
                         .map(SkinFace::remark)
                         .filter(r -> !r.isEmpty())
                         .distinct()
-                        .toList());
+                        .toList(),
+                Optional.empty());
     }
 
     private double[] levels(Polygon outline, PlaneFrame frame) {
