@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
+import runtrue.ifc.Element;
 import runtrue.ifc.IfcEntity;
 import runtrue.ifc.IfcException;
 import runtrue.ifc.IfcModel;
@@ -77,17 +78,25 @@ final class Surroundings implements Surround {
                 .toList();
     }
 
+    @Override
+    public List<Element> unread(Role role, Vector3D low, Vector3D high) {
+        return things.parallelStream()
+                .filter(t -> t.role == role && t.mayReach(low, high) && t.isUnread())
+                .map(t -> t.entity.model().describe(t.entity))
+                .toList();
+    }
+
     private final class Thing {
         private final IfcEntity entity;
         private final Role role;
         private final Once<Optional<List<Vector3D>>> corners;
-        private final Once<Optional<ReadElement>> body;
+        private final Once<Shape> shape;
 
         Thing(IfcEntity entity, Role role) {
             this.entity = entity;
             this.role = role;
             corners = new Once<>(() -> Corners.of(entity, origin));
-            body = new Once<>(this::body);
+            shape = new Once<>(() -> shapes.read(entity));
         }
 
         /** Whether its box and the one given overlap; what has no known box may be anywhere. */
@@ -115,15 +124,17 @@ final class Surroundings implements Surround {
         }
 
         Optional<ReadElement> read() {
-            return body.get();
-        }
-
-        /** What cannot be read is nothing that anything can be said of: it is no roof and no support. */
-        private Optional<ReadElement> body() {
-            return isVoid() || !(shapes.read(entity) instanceof Shape.Body found)
+            return isVoid() || !(shape.get() instanceof Shape.Body found)
                     ? Optional.empty()
                     : Optional.of(new ReadElement(
                             entity.model().describe(entity), Grounds.CLASS, "stands near the roof", found));
+        }
+
+        /** Whether it has a body that was not read; an assembly has none of its own. */
+        boolean isUnread() {
+            return !isVoid()
+                    && shape.get() instanceof Shape.Unread unread
+                    && !unread.representation().isEmpty();
         }
 
         /** Placeholders for voids are no bodies that anything could lie on. */

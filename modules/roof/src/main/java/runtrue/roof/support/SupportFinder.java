@@ -69,6 +69,7 @@ public final class SupportFinder {
                     BearingKind.RAFTERS,
                     Optional.empty(),
                     NearMembers.under(all, new HashSet<>(rafters), ContactLevel.level(rafters)),
+                    List.of(),
                     List.of());
             return new Supports(
                     List.of(),
@@ -82,7 +83,12 @@ public final class SupportFinder {
             boolean deck = Decks.lies(plane, layers, surround.within(Surround.Role.LAYER, box[0], box[1]), settings);
             return new Supports(
                     List.of(),
-                    new Bearing(deck ? BearingKind.DECK : BearingKind.UNKNOWN, Optional.empty(), List.of(), List.of()),
+                    new Bearing(
+                            deck ? BearingKind.DECK : BearingKind.UNKNOWN,
+                            Optional.empty(),
+                            List.of(),
+                            List.of(),
+                            List.of()),
                     List.of(
                             deck
                                     ? "a deck lies directly below; no support across the fall is modelled"
@@ -97,7 +103,11 @@ public final class SupportFinder {
             return new Supports(
                     lines,
                     new Bearing(
-                            BearingKind.PURLINS, Optional.empty(), List.of(), LineFaults.of(plane.outline(), lines)),
+                            BearingKind.PURLINS,
+                            Optional.empty(),
+                            List.of(),
+                            List.of(),
+                            LineFaults.of(plane.outline(), lines)),
                     List.of("supports of a curved plane are not measured against its arc"));
         }
         return new Supports(lines, bearing(plane, lines, all, new HashSet<>(carrying), near, box), List.of());
@@ -117,6 +127,7 @@ public final class SupportFinder {
                 Battens.are(lines) ? BearingKind.BATTENS : BearingKind.PURLINS,
                 Optional.of(truePlane),
                 NearMembers.around(plane, all, carrying, things, truePlane.level()),
+                surround.unread(Surround.Role.THING, box[0], box[1]),
                 LineFaults.of(plane.outline(), lines));
     }
 

@@ -116,6 +116,10 @@ public final class FactCatalogue {
         number("plane.support_tilt", ANGLE, "between the plane that fits the contact faces best and the roof plane");
         number("plane.proud_items", NONE, "things that stand above the contact plane within the sheeted area");
         number("plane.proud_height", LENGTH, "how far the highest of them does; 0 when there is none");
+        number(
+                "plane.unread_things",
+                NONE,
+                "plates, fasteners and the like near the supports whose shape could not be read");
         number("plane.off_level_members", NONE, "members across the fall a little below the level of the supports");
         text("plane.carried_by", "purlins, battens, rafters, deck or unknown");
     }

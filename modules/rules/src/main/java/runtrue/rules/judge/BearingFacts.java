@@ -21,6 +21,7 @@ final class BearingFacts {
             "support_tilt",
             "proud_items",
             "proud_height",
+            "unread_things",
             "off_level_members");
 
     private BearingFacts() {}
@@ -38,6 +39,7 @@ final class BearingFacts {
                 .know("plane.support_deviation", truth.deviation(), "contact faces against the contact plane")
                 .know("plane.proud_items", bearing.proud().size(), "")
                 .know("plane.proud_height", highest(bearing), "above the contact plane")
+                .know("plane.unread_things", bearing.unread().size(), "")
                 .know("plane.off_level_members", offLevel(bearing), "");
         truth.gap()
                 .ifPresentOrElse(
@@ -61,8 +63,11 @@ final class BearingFacts {
 
     /** Why nothing is known of the supports' contact faces. */
     static String lack(PlaneLayout layout) {
-        String remarks = layout.remarks().isEmpty() ? "" : " (" + String.join("; ", layout.remarks()) + ")";
-        return "is not known: no supports across the fall were found" + remarks;
+        String remarks = String.join("; ", layout.remarks());
+        if (!layout.supports().isEmpty()) {
+            return "is not known: " + remarks;
+        }
+        return "is not known: no supports across the fall were found" + (remarks.isEmpty() ? "" : " (" + remarks + ")");
     }
 
     private static double highest(Bearing bearing) {

@@ -106,6 +106,6 @@ final class BearingParts {
     }
 
     private Vector3D place(double u, double v) {
-        return layout.plane().frame().at(u, v).add(origin);
+        return layout.plane().at(u, v).add(origin);
     }
 }

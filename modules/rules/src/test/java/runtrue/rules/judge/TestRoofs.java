@@ -92,7 +92,8 @@ record TestRoofs(
                 "",
                 List.of(),
                 List.of(new ReadElement(element("slab", "IfcSlab", "Roof slab"), "type", nothing)),
-                List.of());
+                List.of(),
+                Optional.empty());
         PlaneLayout layout = new PlaneLayout(plane, sheets(), lines(), List.of(), spans(), bearing(lines()), List.of());
         RoofBody body = new RoofBody(
                 "B-1",
@@ -120,6 +121,7 @@ record TestRoofs(
                 : new Bearing(
                         BearingKind.PURLINS,
                         Optional.of(TruePlanes.of(lines, OptionalDouble.of(0.18))),
+                        List.of(),
                         List.of(),
                         List.of());
     }

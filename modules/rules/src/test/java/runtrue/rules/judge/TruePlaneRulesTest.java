@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.ifc.Element;
 import runtrue.roof.Interval;
 import runtrue.roof.Roof;
 import runtrue.roof.SupportEvidence;
@@ -66,8 +67,8 @@ class TruePlaneRulesTest {
                     p.thickness());
             lines.add(new SupportLine(line.id(), line.number(), line.v(), List.of(moved), line.extents()));
         }
-        Bearing bearing =
-                new Bearing(BearingKind.PURLINS, Optional.of(TruePlanes.of(lines, depth)), List.of(), List.of());
+        Bearing bearing = new Bearing(
+                BearingKind.PURLINS, Optional.of(TruePlanes.of(lines, depth)), List.of(), List.of(), List.of());
         return TestRoofs.with(ROOF, bearing);
     }
 
@@ -108,11 +109,53 @@ class TruePlaneRulesTest {
                 .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED));
     }
 
+    /** As on a curved plane, whose supports are found but not measured against its arc. */
+    @Test
+    void supports_that_were_not_measured_are_not_said_to_be_missing() {
+        Bearing bearing = new Bearing(BearingKind.PURLINS, Optional.empty(), List.of(), List.of(), List.of());
+        assertThat(judge("supports-in-plane", TestRoofs.with(ROOF, bearing)))
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+                    assertThat(j.reason()).doesNotContain("no supports");
+                });
+    }
+
     @Test
     void a_plane_with_nothing_above_its_supports_conforms() {
         assertThat(judge("nothing-proud", ROOF))
                 .singleElement()
                 .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.CONFORMS));
+    }
+
+    /** The taller it is, the less it conforms: what passes right through the sheets too. */
+    @ParameterizedTest
+    @CsvSource({"PROUD, 0.018", "THROUGH, 0.32"})
+    void what_stands_above_the_supports_never_conforms(Standing standing, double above) {
+        NearThing plate = new NearThing(
+                TestRoofs.element("plate", "IfcPlate", "Plate"),
+                standing,
+                above,
+                new Interval(4, 4.2),
+                new Interval(2.9, 3));
+        assertThat(judge("nothing-proud", near(List.of(plate), List.of())))
+                .extracting(j -> j.outcome())
+                .containsExactly(Outcome.DOES_NOT_CONFORM);
+    }
+
+    @Test
+    void beside_a_plate_that_could_not_be_read_nothing_is_said_to_be_free_of_such() {
+        assertThat(judge("nothing-proud", near(List.of(), List.of(TestRoofs.element("plate", "IfcPlate", "Plate")))))
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+                    assertThat(j.reason()).contains("1 things near its supports were not read");
+                });
+    }
+
+    private static Roof near(List<NearThing> things, List<Element> unread) {
+        Bearing bearing = ROOF.planes().get(0).bearing();
+        return TestRoofs.with(ROOF, new Bearing(bearing.kind(), bearing.truePlane(), things, unread, List.of()));
     }
 
     @Test
@@ -123,8 +166,7 @@ class TruePlaneRulesTest {
                 0.015,
                 new Interval(4, 4.2),
                 new Interval(2.9, 3));
-        Bearing bearing = ROOF.planes().get(0).bearing();
-        Roof roof = TestRoofs.with(ROOF, new Bearing(bearing.kind(), bearing.truePlane(), List.of(plate), List.of()));
+        Roof roof = near(List.of(plate), List.of());
 
         assertThat(judge("nothing-proud", roof)).singleElement().satisfies(j -> {
             assertThat(j.outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
