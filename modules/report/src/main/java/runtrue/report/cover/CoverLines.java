@@ -70,7 +70,7 @@ final class CoverLines {
 
     Page page(String name) {
         List<Line> all = List.copyOf(lines);
-        return new Page(name, widths, 0, 0, false, widths.size(), all.size(), all);
+        return new Page(name, widths, 0, 0, false, widths.size(), true, all.size(), all);
     }
 
     private int widthFrom(int column) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param frozenColumns columns at the left that stay in view
  * @param filtered whether the last head row carries filters
  * @param printed columns that are printed, counted from the left; what stands right of them is for the screen
+ * @param merging whether any line is merged; looking for them makes every row once more, which many rows need not
  * @param count number of lines
  * @param lines all rows, heads included; gone through more than once and made anew each time, so that many rows need no room
  */
@@ -21,6 +22,7 @@ public record Page(
         int frozenColumns,
         boolean filtered,
         int printed,
+        boolean merging,
         int count,
         Iterable<Line> lines) {
     public Page {

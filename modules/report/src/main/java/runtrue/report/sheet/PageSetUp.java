@@ -49,6 +49,9 @@ final class PageSetUp {
     }
 
     private static void merge(Page page, Sheet sheet) {
+        if (!page.merging()) {
+            return;
+        }
         int last = page.widths().size() - 1;
         int row = 0;
         for (Line line : page.lines()) {

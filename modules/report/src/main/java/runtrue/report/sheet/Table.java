@@ -38,6 +38,7 @@ public record Table<T>(
                 frozenColumns,
                 !rows.isEmpty(),
                 printed,
+                rows.isEmpty(),
                 1 + Math.max(1, rows.size()),
                 () -> Stream.concat(Stream.of(heads()), body()).iterator());
     }
