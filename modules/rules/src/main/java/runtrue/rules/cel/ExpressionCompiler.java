@@ -78,6 +78,8 @@ public final class ExpressionCompiler {
                         .maxExpressionCodePointSize(LONGEST)
                         .maxParseRecursionDepth(DEEPEST)
                         .build())
+                .setStandardEnvironmentEnabled(false)
+                .setStandardDeclarations(Functions.ofTheStandard())
                 .addFunctionDeclarations(Functions.declarations());
         facts.forEach(fact -> builder.addVar(fact.name(), type(fact.type())));
         tables.forEach(table -> builder.addFunctionDeclarations(Functions.declaration(table)));

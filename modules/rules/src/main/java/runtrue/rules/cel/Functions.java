@@ -1,5 +1,6 @@
 package runtrue.rules.cel;
 
+import dev.cel.checker.CelStandardDeclarations;
 import dev.cel.common.CelFunctionDecl;
 import dev.cel.common.CelOverloadDecl;
 import dev.cel.common.types.CelType;
@@ -26,6 +27,24 @@ final class Functions {
 
     static Set<String> names() {
         return Set.of("abs", "sqrt", "sin", "cos", "tan", "atan", "min", "max", "size", "matches");
+    }
+
+    /**
+     * The functions of CEL but those of dates, durations, bytes and unsigned numbers: no fact is any of these. The
+     * library declares all it is given anew for each expression, and makes its own declarations anew as well.
+     */
+    static CelStandardDeclarations ofTheStandard() {
+        return CelStandardDeclarations.newBuilder()
+                .filterFunctions((function, overload) ->
+                        overload.celOverloadDecl().parameterTypes().stream().noneMatch(Functions::isNoFact))
+                .build();
+    }
+
+    private static boolean isNoFact(CelType type) {
+        return switch (type.kind()) {
+            case BYTES, UINT, TIMESTAMP, DURATION -> true;
+            default -> false;
+        };
     }
 
     static List<CelFunctionDecl> declarations() {
