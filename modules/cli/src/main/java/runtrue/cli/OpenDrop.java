@@ -75,7 +75,19 @@ final class OpenDrop implements AutoCloseable {
     private void addUnopened(ModelFile file, String name, CompletableFuture<String> sha256, RuntimeException why) {
         failures.add(String.valueOf(why.getMessage()));
         unopened.add(new FileInfo(
-                name, file.size(), hash(sha256), "", "", 0, "", 0, 0, 0, 0, List.of("not read: " + why.getMessage())));
+                name,
+                file.size(),
+                hash(sha256),
+                "",
+                "",
+                "",
+                0,
+                "",
+                0,
+                0,
+                0,
+                0,
+                List.of("not read: " + why.getMessage())));
     }
 
     /** Empty for a file that cannot be read at all, which opening it has said already. */
@@ -135,6 +147,10 @@ final class OpenDrop implements AutoCloseable {
                 hash(open.sha256()),
                 String.join(", ", step.header().schemas()),
                 step.header().originatingSystem(),
+                open.model().all("IfcProject").stream()
+                        .map(p -> p.text("GlobalId"))
+                        .findFirst()
+                        .orElse(""),
                 open.model().units().length(),
                 step.header().timeStamp(),
                 step.size(),

@@ -9,6 +9,7 @@ import java.util.List;
  * @param sizeBytes of the file as found
  * @param sha256 of its bytes, lower-case hexadecimal
  * @param authoringProgram as the file states it; empty when it does not
+ * @param project GlobalId of its IfcProject; empty when it has none or the file could not be opened
  * @param lengthUnitMetres metres in one length unit of the file; 0 when the file could not be opened
  * @param timeStamp as the file's header states it
  * @param instances number of instances in the file
@@ -23,6 +24,7 @@ public record FileInfo(
         String sha256,
         String schema,
         String authoringProgram,
+        String project,
         double lengthUnitMetres,
         String timeStamp,
         long instances,

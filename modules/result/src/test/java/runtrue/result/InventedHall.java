@@ -75,6 +75,7 @@ public final class InventedHall {
                         "ab".repeat(32),
                         "IFC4",
                         "Invented 1",
+                        "0InventedHall000000000",
                         0.001,
                         "2026-03-01T10:00:00",
                         99,

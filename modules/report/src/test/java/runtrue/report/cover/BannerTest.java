@@ -17,7 +17,7 @@ class BannerTest {
     private static final FileInfo UNREAD = file(0);
 
     private static FileInfo file(double lengthUnit) {
-        return new FileInfo("roof.ifc", 1, "", "IFC4", "", lengthUnit, "", 1, 1, 0, 0, List.of());
+        return new FileInfo("roof.ifc", 1, "", "IFC4", "", "", lengthUnit, "", 1, 1, 0, 0, List.of());
     }
 
     private static CheckResult result(FileInfo... files) {
