@@ -79,7 +79,8 @@ final class CheckCommand implements Callable<Integer> {
                 home(),
                 given.threads(),
                 given.geometry(),
-                given.geometryProgram());
+                given.geometryProgram(),
+                given.issues());
     }
 
     /** Set by the launcher; without it the program is at home where it was started. */

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import runtrue.geometryserver.EngineUse;
+import runtrue.report.bcf.BcfVersion;
 
 /**
  * What the command line asks of every drop. Empty means: as the drop's own settings say, else the default.
@@ -16,6 +17,7 @@ import runtrue.geometryserver.EngineUse;
  * @param threads at least 1
  * @param geometry what the second geometry engine is asked for
  * @param geometryProgram executable of that engine in place of the one that comes along
+ * @param issues version of the format that the issue file is written in
  */
 record CheckOptions(
         Optional<Path> rules,
@@ -25,7 +27,8 @@ record CheckOptions(
         Path home,
         int threads,
         EngineUse geometry,
-        Optional<Path> geometryProgram) {
+        Optional<Path> geometryProgram,
+        BcfVersion issues) {
     CheckOptions {
         overrides = Map.copyOf(overrides);
     }

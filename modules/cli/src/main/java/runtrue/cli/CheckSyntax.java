@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import runtrue.geometryserver.EngineUse;
+import runtrue.report.bcf.BcfVersion;
 
 /**
  * Words of {@code runtrue check}: its options and help, and the values given. Built by hand and not from annotations,
@@ -89,6 +90,15 @@ final class CheckSyntax {
                     + " alone. It must speak the protocol of version 0.5.",
             "--geometry-program");
 
+    private final OptionSpec issues = OptionSpec.builder("--bcf")
+            .paramLabel("VERSION")
+            .type(BcfVersion.class)
+            .converters(new BcfWords())
+            .completionCandidates(new BcfWords())
+            .description("Version of the BIM Collaboration Format that issues.bcf is written in: 2.1 or 3.0."
+                    + " Default: 2.1, which most programs read.")
+            .build();
+
     private final OptionSpec threads = option(
             Integer.class,
             "N",
@@ -111,7 +121,17 @@ final class CheckSyntax {
     CommandSpec addTo(CommandSpec spec) {
         spec.addPositional(paths);
         for (OptionSpec option : List.of(
-                rules, system, settings, overrides, output, failOn, geometry, geometryProgram, threads, quiet)) {
+                rules,
+                system,
+                settings,
+                overrides,
+                output,
+                failOn,
+                geometry,
+                geometryProgram,
+                issues,
+                threads,
+                quiet)) {
             spec.addOption(option);
         }
         CommandSyntax.addStandardOptions(spec);
@@ -165,6 +185,10 @@ final class CheckSyntax {
         return Optional.ofNullable(geometryProgram.getValue());
     }
 
+    BcfVersion issues() {
+        return given(issues, BcfVersion.V2_1);
+    }
+
     int threads() {
         return given(threads, Runtime.getRuntime().availableProcessors());
     }
@@ -186,8 +210,8 @@ final class CheckSyntax {
                 + " read.",
         "",
         "For each drop a folder is written: quantities.xlsx (what to order), non-conformances.xlsx (what does not"
-                + " meet the rules, and what could not be judged and why), roof-plan-1.svg and so on (a drawing of each"
-                + " roof to scale) and result.json (the same for other programs). A short table goes to standard output, everything else to standard error.",
+                + " meet the rules, and what could not be judged and why), issues.bcf (the same, to be opened beside the"
+                + " model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json (the same for other programs). A short table goes to standard output, everything else to standard error.",
         ""
     };
 
@@ -207,6 +231,12 @@ final class CheckSyntax {
     };
 
     /** {@code fill-in} and the like. */
+    private static final class BcfWords extends OptionWords<BcfVersion> {
+        BcfWords() {
+            super(BcfVersion.values());
+        }
+    }
+
     private static final class EngineWords extends OptionWords<EngineUse> {
         EngineWords() {
             super(EngineUse.values());

@@ -20,6 +20,7 @@ import runtrue.geometryserver.GeometryServer;
 import runtrue.geometryserver.SecondEngine;
 import runtrue.ifc.GridAxis;
 import runtrue.report.Workbooks;
+import runtrue.report.bcf.IssueFile;
 import runtrue.report.drawing.RoofPlan;
 import runtrue.report.drawing.RoofPlans;
 import runtrue.result.CheckResult;
@@ -178,7 +179,7 @@ final class ModelCheck implements DropCheck {
                 compared::add);
     }
 
-    private static CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof, List<Comparison> compared) {
+    private CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof, List<Comparison> compared) {
         int unaccounted =
                 (int) roof.unplaced().stream().filter(u -> !u.counted()).count();
         return new CheckedDrop(
@@ -190,10 +191,13 @@ final class ModelCheck implements DropCheck {
                 files(result));
     }
 
-    private static List<OutputFile> files(CheckResult result) {
+    private List<OutputFile> files(CheckResult result) {
         List<OutputFile> files = new ArrayList<>(List.of(
                 new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
                 new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
+                new OutputFile(
+                        "issues.bcf",
+                        out -> IssueFile.write(result, named.options().issues(), out)),
                 new OutputFile("result.json", out -> ResultJson.write(result, out))));
         for (RoofPlan plan : RoofPlans.of(result)) {
             files.add(new OutputFile(plan.name() + ".svg", plan::write));

@@ -44,7 +44,7 @@ final class MillLane {
 
     private static final ElementRef SLAB = element("0Qm5X1aVr5cwTq8dYzN3aB", "Roof slab 01", "IfcSlab", 412);
     private static final ElementRef LEAN_TO = element("1Lm5X1aVr5cwTq8dYzN3aC", FORMULA, "IfcSlab", 655);
-    private static final ElementRef PURLIN = new ElementRef(
+    static final ElementRef PURLIN = new ElementRef(
             "2Pm5X1aVr5cwTq8dYzN3aD",
             "Purlin Z200 axis 4",
             "IfcMember",

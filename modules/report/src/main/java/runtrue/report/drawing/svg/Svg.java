@@ -13,6 +13,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 import runtrue.report.drawing.place.Vec;
+import runtrue.report.xml.LegalText;
 
 /**
  * Writes one drawing as SVG 1.1, millimetres for units, Y down. Looks are attributes of each mark, not a style sheet, so that
@@ -170,7 +171,7 @@ public final class Svg {
             attribute("font-weight", "bold");
         }
         attribute("fill", type.colour());
-        guarded(() -> xml.writeCharacters(legal(text)));
+        guarded(() -> xml.writeCharacters(LegalText.of(text)));
         end();
     }
 
@@ -205,7 +206,7 @@ public final class Svg {
 
     private void content(String element, String text) {
         start(element);
-        guarded(() -> xml.writeCharacters(legal(text)));
+        guarded(() -> xml.writeCharacters(LegalText.of(text)));
         end();
     }
 
@@ -240,23 +241,7 @@ public final class Svg {
     }
 
     private void attribute(String name, String value) {
-        guarded(() -> xml.writeAttribute(name, legal(value)));
-    }
-
-    /** XML has no way to write most control characters or half a surrogate pair. */
-    private static String legal(String text) {
-        if (text.codePoints().allMatch(Svg::legal)) {
-            return text;
-        }
-        StringBuilder kept = new StringBuilder();
-        text.codePoints().forEach(c -> kept.appendCodePoint(legal(c) ? c : 0xFFFD));
-        return kept.toString();
-    }
-
-    private static boolean legal(int c) {
-        boolean plain = c >= 0x20 && c < 0xD800;
-        boolean beyondSurrogates = c > 0xDFFF && c != 0xFFFE && c != 0xFFFF;
-        return plain || beyondSurrogates || c == '\t' || c == '\n';
+        guarded(() -> xml.writeAttribute(name, LegalText.of(value)));
     }
 
     /** What writes a piece of XML. */

@@ -1,0 +1,37 @@
+package runtrue.report.bcf;
+
+import java.util.List;
+import java.util.Optional;
+import runtrue.result.FileInfo;
+
+/**
+ * One topic.
+ *
+ * @param id stable from drop to drop
+ * @param type {@code Non-conformance} or {@code Not assessed}
+ * @param status {@code Open}, or {@code Closed} for what was conceded
+ * @param files that the finding is about
+ * @param view absent when there is no roof to look at
+ * @param comment who conceded it and why; empty for none
+ */
+record Topic(
+        String id,
+        String title,
+        String type,
+        String status,
+        String priority,
+        List<String> labels,
+        String description,
+        List<FileInfo> files,
+        Optional<View> view,
+        String comment) {
+    static final String NON_CONFORMANCE = "Non-conformance";
+    static final String NOT_ASSESSED = "Not assessed";
+    static final String OPEN = "Open";
+    static final String CLOSED = "Closed";
+
+    Topic {
+        labels = List.copyOf(labels);
+        files = List.copyOf(files);
+    }
+}

@@ -1,0 +1,146 @@
+package runtrue.report.bcf;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import runtrue.report.cover.Columns;
+import runtrue.report.cover.Units;
+import runtrue.result.CheckResult;
+import runtrue.result.FileInfo;
+import runtrue.result.Finding;
+import runtrue.result.Measure;
+import runtrue.result.Outcome;
+
+/**
+ * One topic for each non-conformance and each concession, and one for each rule and reason that something was not
+ * assessed: what is missing once is asked for once, however many planes wait for it.
+ */
+final class Topics {
+    private static final int LONGEST_TITLE = 120;
+
+    private final CheckResult result;
+    private final Optional<Views> views;
+
+    private Topics(CheckResult result) {
+        this.result = result;
+        this.views = Views.of(result);
+    }
+
+    static List<Topic> of(CheckResult result) {
+        Topics topics = new Topics(result);
+        Stream<Topic> judged = Stream.of(Outcome.DOES_NOT_CONFORM, Outcome.CONCEDED)
+                .flatMap(outcome -> result.findings(outcome).stream())
+                .map(topics::judged);
+        Map<List<String>, List<Finding>> gaps = result.findings(Outcome.NOT_ASSESSED).stream()
+                .collect(Collectors.groupingBy(
+                        f -> List.of(f.rule(), f.reason()), LinkedHashMap::new, Collectors.toList()));
+        return Stream.concat(judged, gaps.values().stream().map(topics::notAssessed))
+                .toList();
+    }
+
+    private Topic judged(Finding finding) {
+        boolean conceded = finding.outcome() == Outcome.CONCEDED;
+        String id = NameId.of("topic", finding.id());
+        List<String> text = new ArrayList<>();
+        text.add(finding.message());
+        finding.measured().ifPresent(m -> text.add("Measured: " + words(m)));
+        finding.limit()
+                .ifPresent(l -> text.add(
+                        "Must be: " + (finding.comparison() + " " + words(l)).strip() + source(finding.limitSource())));
+        add(text, "What would cure it: ", finding.cure());
+        String where = Columns.where(finding).replace("\n", ", ");
+        add(text, "Where: ", where);
+        text.add("Finding " + finding.id() + ", rule " + finding.rule() + " of " + ruleSet() + ", drop "
+                + result.drop());
+        return topic(
+                id,
+                finding.title() + (finding.subject().isEmpty() ? "" : ": " + finding.subject()),
+                Topic.NON_CONFORMANCE,
+                conceded ? Topic.CLOSED : Topic.OPEN,
+                finding,
+                text,
+                List.of(finding),
+                conceded ? "Conceded: " + finding.reason() : "");
+    }
+
+    private Topic notAssessed(List<Finding> alike) {
+        Finding first = alike.get(0);
+        List<String> text = new ArrayList<>();
+        text.add(first.reason());
+        add(
+                text,
+                "Concerns: ",
+                alike.stream()
+                        .map(Finding::subject)
+                        .filter(s -> !s.isEmpty())
+                        .distinct()
+                        .collect(Collectors.joining("; ")));
+        text.add("Rule " + first.rule() + " of " + ruleSet() + ", drop " + result.drop());
+        return topic(
+                NameId.of("gap", first.rule() + " " + first.reason()),
+                first.title() + ": not assessed",
+                Topic.NOT_ASSESSED,
+                Topic.OPEN,
+                first,
+                text,
+                alike,
+                "");
+    }
+
+    private Topic topic(
+            String id,
+            String title,
+            String type,
+            String status,
+            Finding first,
+            List<String> text,
+            List<Finding> findings,
+            String comment) {
+        List<String> files =
+                findings.stream().flatMap(f -> f.files().stream()).distinct().toList();
+        List<FileInfo> about = result.files().stream()
+                .filter(f -> files.isEmpty() ? f.opened() : files.contains(f.name()))
+                .toList();
+        List<String> labels = Stream.of(first.rule(), first.planeName())
+                .filter(l -> !l.isEmpty())
+                .toList();
+        return new Topic(
+                id,
+                title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE - 1) + "…" : title,
+                type,
+                status,
+                first.severity().label(),
+                labels,
+                String.join("\n", text),
+                about,
+                views.map(v -> v.of(NameId.of("viewpoint", id), first)),
+                comment);
+    }
+
+    private String ruleSet() {
+        return result.ruleSet().name() + " " + result.ruleSet().version();
+    }
+
+    private static String source(String source) {
+        return source.isEmpty() ? "" : " (source: " + source + ")";
+    }
+
+    private static void add(List<String> text, String label, String value) {
+        if (!value.isEmpty()) {
+            text.add(label + value);
+        }
+    }
+
+    /** With as many digits as the number has, at most six after the point. */
+    private static String words(Measure measure) {
+        String number = String.format(Locale.ROOT, "%.6f", measure.value())
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
+        return (number + " " + Units.symbol(measure.unit())).strip();
+    }
+}
