@@ -85,6 +85,15 @@ public final class FactCatalogue {
                 ANGLE,
                 "greatest pitch along the arc of a curved plane; the pitch of a flat one");
         truth("plane.curved", "whether sheets have to be curved along the fall");
+        number(
+                "plane.eave_pitch",
+                ANGLE,
+                "pitch where water leaves a curved plane, the lesser of two; the pitch of a flat one");
+        number("plane.sag", LENGTH, "depth of the water that a hollow in a curved plane's arc holds; 0 for a flat one");
+        number(
+                "plane.flat_stretch",
+                LENGTH,
+                "longest stretch of a curved plane's arc flatter than system.minimum_pitch");
         number("plane.radius", LENGTH, "radius of a curved plane's arc");
         number("plane.azimuth", ANGLE, "downslope direction, clockwise from the model's north axis");
         number("plane.area", AREA, "true area, penetrations off");
@@ -187,6 +196,10 @@ public final class FactCatalogue {
     private void system() {
         number("system.minimum_pitch", ANGLE, "least pitch that the profile drains at");
         number("system.least_curving_radius", LENGTH, "least radius that the profile can be curved to along the fall");
+        number(
+                "system.flat_stretch",
+                LENGTH,
+                "longest stretch over the crown of a curved sheet flatter than minimum_pitch");
         number("system.cover_width", LENGTH, "width that one sheet covers");
         number("system.clip_spacing", LENGTH, "distance across the fall between clips on one support");
         number("system.thickness", LENGTH, "base metal thickness");

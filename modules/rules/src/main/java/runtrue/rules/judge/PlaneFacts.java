@@ -5,6 +5,7 @@ import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
 import runtrue.roof.curved.Curve;
+import runtrue.roof.curved.CurveFall;
 import runtrue.rules.cel.Facts;
 
 /** Facts of a plane. */
@@ -58,11 +59,15 @@ final class PlaneFacts {
                 .know("plane.least_pitch", plane.pitch(), from)
                 .know("plane.greatest_pitch", plane.pitch(), from)
                 .know("plane.curved", false, "")
+                .know("plane.eave_pitch", plane.pitch(), from)
+                .know("plane.sag", 0, "the plane is flat")
+                .miss("plane.flat_stretch", "does not exist: the plane is flat")
                 .miss("plane.radius", "does not exist: the plane is flat");
     }
 
     /** A curved plane has no one pitch: what needs one is not assessed rather than judged by its eaves or its crown. */
     private static void curved(Facts facts, Curve curve) {
+        drainage(facts, curve);
         String along = "tangents along the arc";
         facts.know("plane.least_pitch", curve.leastPitch(), along)
                 .know("plane.greatest_pitch", curve.greatestPitch(), along)
@@ -78,6 +83,22 @@ final class PlaneFacts {
             facts.know("plane.radius", curve.radius().getAsDouble(), "circle fitted to the folds of its facets");
         } else {
             facts.miss("plane.radius", "is not known: the section of the curved plane is no circle");
+        }
+    }
+
+    /** A crown is level by nature; how water leaves, where it stands and how far it barely runs can be judged. */
+    private static void drainage(Facts facts, Curve curve) {
+        CurveFall fall = CurveFall.of(curve);
+        fall.eavePitch()
+                .ifPresentOrElse(
+                        pitch -> facts.know("plane.eave_pitch", pitch, "tangent of the arc where water leaves it"),
+                        () -> facts.miss("plane.eave_pitch", "does not exist: water leaves at neither end of the arc"));
+        facts.know("plane.sag", fall.sag(), "heights along the arc");
+        if (facts.find("system.minimum_pitch").orElse(null) instanceof Facts.Known known
+                && known.value() instanceof Double pitch) {
+            facts.know("plane.flat_stretch", fall.flatterThan(pitch), "tangents along the arc");
+        } else {
+            facts.miss("plane.flat_stretch", "is not known: the roof system states no minimum_pitch");
         }
     }
 }

@@ -75,8 +75,12 @@ class CurvedPlaneTest {
     }
 
     private static RoofSystem curvedTo(double metres) {
+        return with("least_curving_radius", metres, "m");
+    }
+
+    private static RoofSystem with(String name, double value, String unit) {
         Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
-        values.put("least_curving_radius", new Quantity(metres, "m"));
+        values.put(name, new Quantity(value, unit));
         return new RoofSystem(
                 SYSTEM.name(), SYSTEM.title(), SYSTEM.source(), "", values, SYSTEM.texts(), SYSTEM.tables());
     }
@@ -101,6 +105,44 @@ class CurvedPlaneTest {
         assertThat(judge("curving-radius", curvedTo(least)))
                 .singleElement()
                 .satisfies(j -> assertThat(j.outcome()).isEqualTo(expected));
+    }
+
+    /** Tangents at the eaves fall at 8 x 2 degrees. */
+    @ParameterizedTest
+    @CsvSource({"2, CONFORMS", "15.9, CONFORMS", "16.1, DOES_NOT_CONFORM"})
+    void a_curved_plane_must_fall_enough_where_water_leaves_it(double least, Outcome expected) {
+        assertThat(judge("eave-pitch-of-curve", with("minimum_pitch", Math.toRadians(least), "deg")))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(expected))
+                .satisfies(j -> assertThat(
+                                Math.toDegrees(j.measured().orElseThrow().si()))
+                        .isCloseTo(16, within(1e-6)));
+    }
+
+    /** Flatter than 2 degrees over 2 x 30 m x 2 degrees in radians = 2.094 m. */
+    @ParameterizedTest
+    @CsvSource({"2.0, DOES_NOT_CONFORM", "2.1, CONFORMS"})
+    void its_crown_may_be_flat_for_as_long_as_the_system_says(double longest, Outcome expected) {
+        assertThat(judge("flat-crown", with("flat_stretch", longest, "m")))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(expected))
+                .satisfies(j ->
+                        assertThat(j.measured().orElseThrow().si()).isCloseTo(60 * Math.toRadians(2), within(1e-6)));
+    }
+
+    @Test
+    void its_crown_is_not_assessed_while_the_system_says_nothing_of_crowns() {
+        assertThat(judge("flat-crown", SYSTEM)).singleElement().satisfies(j -> {
+            assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+            assertThat(j.reason()).contains("flat_stretch");
+        });
+    }
+
+    @Test
+    void no_water_stands_on_a_barrel() {
+        assertThat(judge("sag", SYSTEM))
+                .singleElement()
+                .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.CONFORMS));
     }
 
     @Test
