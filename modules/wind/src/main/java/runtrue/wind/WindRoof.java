@@ -1,0 +1,45 @@
+package runtrue.wind;
+
+import java.util.Comparator;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The roof of one building.
+ *
+ * @param outline outer line of the roof in plan, metres; its openings count as no edges
+ * @param slopes its planes, within the outline, none over another
+ * @param eavesHeight lowest eaves above ground, metres; for a flat roof without its parapet
+ * @param ridgeHeight highest line above ground, metres
+ * @param eaves how the edges are made; matters for flat roofs
+ */
+public record WindRoof(
+        String id,
+        Polygon outline,
+        RoofForm form,
+        List<WindSlope> slopes,
+        double eavesHeight,
+        double ridgeHeight,
+        EavesDetail eaves) {
+    public WindRoof {
+        slopes = List.copyOf(slopes);
+        if (slopes.isEmpty()) {
+            throw new WindException("Roof " + id + " has no planes.");
+        }
+        if (!(eavesHeight > 0 && ridgeHeight >= eavesHeight)) {
+            throw new WindException("Roof " + id + ": eaves at " + eavesHeight + " m and ridge at " + ridgeHeight
+                    + " m above ground; the eaves have to be above ground and the ridge no lower than they.");
+        }
+    }
+
+    public double meanHeight() {
+        return (eavesHeight + ridgeHeight) / 2;
+    }
+
+    /** The plane of the largest true area: its fall sets the axes that wind directions are counted from. */
+    public WindSlope mainSlope() {
+        return slopes.stream()
+                .max(Comparator.comparingDouble(s -> s.plan().getArea() * s.slopeFactor()))
+                .orElseThrow();
+    }
+}

@@ -1,0 +1,7 @@
+package runtrue.wind;
+
+/** What one standard has to know of a site. */
+public sealed interface WindSite permits EurocodeSite, AsceSite, AsNzsSite {
+    /** The standard with its edition. */
+    String standard();
+}

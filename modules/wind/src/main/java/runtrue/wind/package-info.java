@@ -1,0 +1,8 @@
+/**
+ * Wind on roofs by published standards: from outlines in plan and numbers of the site to zones, coefficients and
+ * pressures. Start with {@link runtrue.wind.WindPressures}.
+ */
+@NullMarked
+package runtrue.wind;
+
+import org.jspecify.annotations.NullMarked;
