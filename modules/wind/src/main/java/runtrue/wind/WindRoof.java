@@ -26,6 +26,12 @@ public record WindRoof(
         if (slopes.isEmpty()) {
             throw new WindException("Roof " + id + " has no planes.");
         }
+        for (WindSlope slope : slopes) {
+            if (form == RoofForm.FLAT && slope.pitchDegrees() > 5 + 1e-9) {
+                throw new WindException("Roof " + id + " is told to be flat, but plane " + slope.id()
+                        + " falls more than 5 degrees; name the form it has.");
+            }
+        }
         if (!(eavesHeight > 0 && ridgeHeight >= eavesHeight)) {
             throw new WindException("Roof " + id + ": eaves at " + eavesHeight + " m and ridge at " + ridgeHeight
                     + " m above ground; the eaves have to be above ground and the ridge no lower than they.");
@@ -36,10 +42,15 @@ public record WindRoof(
         return (eavesHeight + ridgeHeight) / 2;
     }
 
-    /** The plane of the largest true area: its fall sets the axes that wind directions are counted from. */
+    /**
+     * The plane of the largest true area, of equal ones the first by id: its fall sets the axes that wind directions are
+     * counted from. Areas are compared in hundredths of a square metre, so that rounding turns no axes.
+     */
     public WindSlope mainSlope() {
         return slopes.stream()
-                .max(Comparator.comparingDouble(s -> s.plan().getArea() * s.slopeFactor()))
+                .min(Comparator.comparingLong(
+                                (WindSlope s) -> -Math.round(s.plan().getArea() * s.slopeFactor() * 100))
+                        .thenComparing(WindSlope::id))
                 .orElseThrow();
     }
 }

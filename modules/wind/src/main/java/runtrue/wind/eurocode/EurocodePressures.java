@@ -78,8 +78,9 @@ public final class EurocodePressures {
             rectangular &= zones.rectangular();
             steps.add(String.format(
                     Locale.ROOT,
-                    "%s: b %.2f m, d %.2f m, e %.2f m.",
+                    "%s, from %.0f° clockwise of the y axis: b %.2f m, d %.2f m, e %.2f m.",
                     capital(direction.label()),
+                    zones.bearing(),
                     zones.across(),
                     zones.along(),
                     zones.reach()));
@@ -89,6 +90,10 @@ public final class EurocodePressures {
         }
         Set<String> sources = new LinkedHashSet<>();
         PeakPressure.sources(site).forEach(s -> sources.add(s.sentence()));
+        if (site.internal().isEmpty()) {
+            sources.add(site.national().source("internal_high").sentence());
+            sources.add(site.national().source("internal_low").sentence());
+        }
         sources.add(ZONES.sentence());
         Set<String> missing = new TreeSet<>();
         for (ZonePressure p : pressures) {

@@ -44,6 +44,12 @@ final class EurocodeZones {
         this.e = Math.min(across(), 2 * height);
     }
 
+    /** Where the wind comes from, degrees from 0 to below 360, clockwise from the y axis of the plan. */
+    double bearing() {
+        double degrees = Math.toDegrees(Math.atan2(-wind.x(), -wind.y()));
+        return (Math.round(degrees) % 360 + 360) % 360;
+    }
+
     /** b, metres. */
     double across() {
         return outline.width(-wind.y(), wind.x());

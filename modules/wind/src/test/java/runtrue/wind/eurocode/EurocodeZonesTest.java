@@ -47,7 +47,7 @@ class EurocodeZonesTest {
     void the_result_prints_e_and_the_reference_height_of_sbe_3b() {
         assertThat(HALL.steps())
                 .anyMatch(s -> s.startsWith("At 8.00 m: vb 26.0 m/s"))
-                .contains("Wind 90°: b 32.00 m, d 60.00 m, e 16.00 m.");
+                .contains("Wind 90°, from 90° clockwise of the y axis: b 32.00 m, d 60.00 m, e 16.00 m.");
     }
 
     @Test
@@ -92,13 +92,20 @@ class EurocodeZonesTest {
 
     @ParameterizedTest(name = "{0}, {1}: {2} m2")
     @CsvSource({
-        // 40 x 20 m, e = min(b, 2 x 5) = 10. Windward plane (40 + 20) / 2 x 10 = 300: corners 2 x (2.5 x 1) cut by the
-        // hips
-        // (0.5 each), G 35. The leeward plane is as large; J lies along the ridge of 20 m.
+        // 40 x 20 m, e = min(b, 2 x 5) = 10. Windward plane (40 + 20) / 2 x 10 = 300: corners 2 x (2.5 x 1), less
+        // 0.5 each beyond the hips, G 35. The leeward plane is as large; J lies along the ridge of 20 m.
         "wind 0°, F, 4.0",
         "wind 0°, G, 35.0",
         "wind 0°, H, 261.0",
-        "wind 0°, J, 20.0"
+        "wind 0°, J, 20.0",
+        // Strips of 1 m along hips of 14.142 m that meet the eaves at 45 degrees: 14.142 - 0.5 each, K less what J has
+        // of it.
+        "wind 0°, K, 26.456",
+        "wind 0°, I, 253.544",
+        "wind 0°, L, 27.284",
+        // The side planes up to e/2 = 5 m, less L: a triangle of legs 5 - 1.414 each.
+        "wind 0°, M, 12.858",
+        "wind 0°, N, 159.858"
     })
     void hipped_roof(String wind, String zone, double expected) {
         assertThat(area(WindPressures.of(SITE, TestRoofs.hipped(40, 20, 3, 5, 11.31)), wind, zone))
