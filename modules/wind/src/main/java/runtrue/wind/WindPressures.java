@@ -6,9 +6,15 @@ import java.util.Optional;
 import runtrue.wind.asce.AscePressures;
 import runtrue.wind.asnzs.AsNzsPressures;
 import runtrue.wind.eurocode.EurocodePressures;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.Partition;
 import runtrue.wind.plan.Places;
 import runtrue.wind.plan.PlanOutline;
+import runtrue.wind.site.AsNzsSite;
+import runtrue.wind.site.AsceSite;
+import runtrue.wind.site.EurocodeSite;
+import runtrue.wind.site.WindSite;
 
 /** The door to this module: what presses and lifts on the zones of a roof. */
 public final class WindPressures {

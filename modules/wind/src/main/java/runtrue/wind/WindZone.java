@@ -1,6 +1,7 @@
 package runtrue.wind;
 
 import org.locationtech.jts.geom.Geometry;
+import runtrue.wind.form.WindSlope;
 
 /**
  * Part of one plane that a standard has one coefficient for.

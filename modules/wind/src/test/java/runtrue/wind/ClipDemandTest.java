@@ -12,6 +12,10 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.site.EurocodeSite;
+import runtrue.wind.site.WindSite;
 
 class ClipDemandTest {
     private static WindPlace place(LoadedPressure pressure) {

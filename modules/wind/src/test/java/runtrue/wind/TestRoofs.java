@@ -4,6 +4,10 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.RoofForm;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 
 /** Roofs on rectangles with the ridge along x, from the origin; heights in metres, pitch in degrees. */
 public final class TestRoofs {

@@ -22,6 +22,14 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.RoofForm;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
+import runtrue.wind.site.AsNzsSite;
+import runtrue.wind.site.AsceSite;
+import runtrue.wind.site.EurocodeSite;
+import runtrue.wind.site.WindSite;
 
 /** Whatever the plan, the zones of one wind cover each plane once, and so do the places of all winds. */
 class ZonesProperties {

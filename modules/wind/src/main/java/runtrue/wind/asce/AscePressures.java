@@ -7,17 +7,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import runtrue.wind.AsceSite;
 import runtrue.wind.Certainty;
 import runtrue.wind.LoadedPressure;
 import runtrue.wind.Pressure;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
 import runtrue.wind.WindSource;
 import runtrue.wind.WindZone;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.Places;
+import runtrue.wind.site.AsceSite;
 
 /**
  * Net pressures on components and cladding of low-rise roofs by ASCE 7: p = qh ((GCp) - (GCpi)) (30.3-1), at least 16 psf

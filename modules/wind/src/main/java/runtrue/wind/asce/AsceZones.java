@@ -3,16 +3,16 @@ package runtrue.wind.asce;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
-import runtrue.wind.AsceSite;
-import runtrue.wind.RoofForm;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
 import runtrue.wind.WindZone;
+import runtrue.wind.form.RoofForm;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.Partition;
 import runtrue.wind.plan.PlanEdge;
 import runtrue.wind.plan.PlanOutline;
 import runtrue.wind.plan.Regions;
 import runtrue.wind.plan.SlopeEdges;
+import runtrue.wind.site.AsceSite;
 
 /**
  * Zones of roofs for components and cladding. At low slope (to 7 degrees, figure 30.3-2A): 3 is an L at each outward

@@ -2,11 +2,11 @@ package runtrue.wind.asce;
 
 import java.util.List;
 import java.util.Optional;
-import runtrue.wind.AsceSite;
 import runtrue.wind.Certainty;
 import runtrue.wind.WindSource;
 import runtrue.wind.data.DataFile;
 import runtrue.wind.data.DataRow;
+import runtrue.wind.site.AsceSite;
 
 /** Coefficients GCp of roofs by edition, form, pitch and zone, as far as the data at hand go. */
 final class GcpTables {

@@ -2,11 +2,11 @@ package runtrue.wind.asce;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import runtrue.wind.AsceSite;
 import runtrue.wind.WindException;
 import runtrue.wind.WindSource;
 import runtrue.wind.data.DataFile;
 import runtrue.wind.data.DataRow;
+import runtrue.wind.site.AsceSite;
 
 /**
  * Velocity pressure by ASCE 7: qz = 0.00256 Kz Kzt Kd Ke V^2 in psf with V in mph (26.10-1). From 7-22 on Kd stands in the

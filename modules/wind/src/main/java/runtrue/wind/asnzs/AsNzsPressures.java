@@ -7,20 +7,20 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.locationtech.jts.geom.Geometry;
-import runtrue.wind.AsNzsSite;
 import runtrue.wind.Certainty;
 import runtrue.wind.Pressure;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
 import runtrue.wind.WindSource;
 import runtrue.wind.WindZone;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.Partition;
 import runtrue.wind.plan.Places;
 import runtrue.wind.plan.PlanOutline;
 import runtrue.wind.plan.Regions;
 import runtrue.wind.plan.SlopeEdges;
+import runtrue.wind.site.AsNzsSite;
 
 /**
  * Suction on cladding in the local pressure zones of AS/NZS 1170.2: p = 0.5 rho V^2 (Cp,e Ka Kc Kp Kl - Cp,i Kc,i), rho 1.2

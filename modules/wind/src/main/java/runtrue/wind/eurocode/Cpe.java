@@ -13,6 +13,8 @@ import runtrue.wind.Certainty;
  * @param note what has to be known of them; may be empty
  */
 record Cpe(double low10, double low1, double high10, double high1, Certainty certainty, String note) {
+    private static final String MIXED = "between pitches whose values differ in sign the worse one is taken";
+
     /** By the logarithm of the loaded area between 1 and 10 square metres, figure 7.2. */
     double low(double area) {
         return byArea(low10, low1, area);
@@ -49,7 +51,11 @@ record Cpe(double low10, double low1, double high10, double high1, Certainty cer
                 between(high10, next.high10, share, false),
                 between(high1, next.high1, share, false),
                 certainty.lessSure(next.certainty),
-                joined(note, next.note));
+                joined(joined(note, next.note), mixed(next) ? MIXED : ""));
+    }
+
+    private boolean mixed(Cpe next) {
+        return low10 * next.low10 < 0 || low1 * next.low1 < 0 || high10 * next.high10 < 0 || high1 * next.high1 < 0;
     }
 
     private static double between(double a, double b, double share, boolean low) {

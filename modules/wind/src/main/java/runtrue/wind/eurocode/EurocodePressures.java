@@ -8,19 +8,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import runtrue.wind.Certainty;
-import runtrue.wind.EavesDetail;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.LoadedPressure;
 import runtrue.wind.Pressure;
-import runtrue.wind.RoofForm;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
 import runtrue.wind.WindSource;
 import runtrue.wind.WindZone;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.RoofForm;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.Places;
 import runtrue.wind.plan.PlanOutline;
+import runtrue.wind.site.EurocodeSite;
 
 /**
  * Net pressures on the zones of a roof by EN 1991-1-4:2005+A1:2010: w = qp(ze) (cpe - cpi), 5.2. The reference height ze
@@ -220,12 +220,15 @@ public final class EurocodePressures {
         }
         if (roof.form() == RoofForm.HIPPED) {
             all.add(
+                    "Hipped roof: the shapes of the zones K, L, M and N are from memory and little sure; check them in a licensed"
+                            + " copy.");
+            all.add(
                     "Hipped roof: the coefficients are the worse of those at the pitch of the plane itself and at that of the"
                             + " windward plane.");
         }
         all.add("Overhangs: the pressure on their underside is not included.");
         all.add(
-                "Internal pressure acts on the sheets: true of a single skin, and on the safe side where a sealed skin lies below.");
+                "Internal pressure acts on the sheets, at the same reference height: true of a single skin, and on the safe side where a sealed skin lies below.");
         all.add(
                 "Both sets of coefficients are covered place by place: the suction is that of the lower, the pressing that of the"
                         + " higher.");

@@ -2,9 +2,9 @@ package runtrue.wind.eurocode;
 
 import java.util.List;
 import java.util.Locale;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.WindException;
 import runtrue.wind.WindSource;
+import runtrue.wind.site.EurocodeSite;
 
 /**
  * Peak velocity pressure by EN 1991-1-4:2005+A1:2010, 4.2 to 4.5, and the steps to it.

@@ -1,7 +1,7 @@
 package runtrue.wind.eurocode;
 
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 import runtrue.wind.plan.PlanOutline;
 
 /**

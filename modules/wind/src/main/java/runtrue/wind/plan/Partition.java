@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
-import runtrue.wind.WindSlope;
 import runtrue.wind.WindZone;
+import runtrue.wind.form.WindSlope;
 
 /**
  * Cuts a plane into zones: of zones that lie over each other the one named first has the place, and the last one has

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import org.locationtech.jts.geom.Geometry;
 import runtrue.wind.WindPlace;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 
 /** Lays the zones of all winds over each other. */
 public final class Places {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
 
 /** Which edges of planes are edges of the roof, and which are ridges, hips and valleys within it. */
 public final class SlopeEdges {

@@ -1,4 +1,7 @@
-/** Geometry in plan that the standards share: outer edges, strips along them, places where zones overlap. Start with {@link runtrue.wind.plan.PlanOutline}. */
+/**
+ * Geometry in plan that the standards share: outer edges, strips along them, places where zones overlap. Start with
+ * {@link runtrue.wind.plan.PlanOutline}.
+ */
 @NullMarked
 package runtrue.wind.plan;
 

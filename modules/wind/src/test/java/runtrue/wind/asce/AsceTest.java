@@ -9,17 +9,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import runtrue.wind.AsceSite;
-import runtrue.wind.AsceSite.Edition;
 import runtrue.wind.Certainty;
-import runtrue.wind.EavesDetail;
 import runtrue.wind.SharedFiles;
 import runtrue.wind.TestRoofs;
 import runtrue.wind.WindPressures;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
 import runtrue.wind.WindSource;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.site.AsceSite;
+import runtrue.wind.site.AsceSite.Edition;
 
 /**
  * ASCE 7 components and cladding, by the first page of chapter 8 of Wind Loads: Guide to ASCE 7-16 (the L-shaped house),

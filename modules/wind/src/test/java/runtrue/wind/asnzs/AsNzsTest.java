@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import runtrue.wind.AsNzsSite;
-import runtrue.wind.AsNzsSite.Edition;
-import runtrue.wind.EavesDetail;
 import runtrue.wind.TestRoofs;
 import runtrue.wind.WindPressures;
 import runtrue.wind.WindResult;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.site.AsNzsSite;
+import runtrue.wind.site.AsNzsSite.Edition;
 
 /** AS/NZS 1170.2: the width a of 2021 by a public engineers' thread, the rest from memory and marked so. */
 class AsNzsTest {

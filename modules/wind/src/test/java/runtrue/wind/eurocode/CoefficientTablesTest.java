@@ -87,8 +87,11 @@ class CoefficientTablesTest {
         assertThat(cpe.low10()).isCloseTo(-0.8, within(1e-12));
         assertThat(cpe.high10()).isCloseTo(0.1, within(1e-12));
         // Zone I of a trough: -15 degrees -0.5 alone, -5 degrees +0.2 and -0.6.
-        assertThat(tables.find("duo-pitch", "0", "", -10, "I").orElseThrow().high10())
-                .isEqualTo(0.2);
+        Cpe trough = tables.find("duo-pitch", "0", "", -10, "I").orElseThrow();
+        assertThat(trough.high10()).isEqualTo(0.2);
+        assertThat(trough.low10()).isCloseTo(-0.55, within(1e-12));
+        assertThat(trough.note()).contains("differ in sign");
+        assertThat(cpe.note()).isEmpty();
     }
 
     @Test

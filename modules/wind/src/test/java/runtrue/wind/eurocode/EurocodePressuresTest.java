@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.Pressure;
 import runtrue.wind.TestRoofs;
 import runtrue.wind.WindPlace;
 import runtrue.wind.WindPressures;
 import runtrue.wind.WindResult;
 import runtrue.wind.ZonePressure;
+import runtrue.wind.site.EurocodeSite;
 
 /** Net pressures w = qp (cpe - cpi), EN 1991-1-4:2005 5.2, on the hall of SBE-3B at a pitch that the table has. */
 class EurocodePressuresTest {

@@ -9,13 +9,13 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import runtrue.wind.EavesDetail;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.TestRoofs;
 import runtrue.wind.WindPlace;
 import runtrue.wind.WindPressures;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.site.EurocodeSite;
 
 /** Zones of EN 1991-1-4:2005 figures 7.6 to 7.9 (from memory), areas by hand from the fractions of e. */
 class EurocodeZonesTest {
@@ -125,6 +125,13 @@ class EurocodeZonesTest {
                 .containsEntry("B", "J K I")
                 .containsEntry("C", "L M N")
                 .containsEntry("D", "L M N");
+    }
+
+    @Test
+    void a_hipped_roof_says_that_some_of_its_shapes_are_little_sure() {
+        assertThat(WindPressures.of(SITE, TestRoofs.hipped(40, 20, 3, 5, 11.31)).assumptions())
+                .anyMatch(s -> s.contains("K, L, M and N are from memory and little sure"));
+        assertThat(HALL.assumptions()).noneMatch(s -> s.contains("K, L, M and N"));
     }
 
     @Test

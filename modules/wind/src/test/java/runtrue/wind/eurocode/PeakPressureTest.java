@@ -9,9 +9,9 @@ import java.io.StringReader;
 import java.util.List;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.SharedFiles;
 import runtrue.wind.WindException;
+import runtrue.wind.site.EurocodeSite;
 
 /**
  * EN 1991-1-4:2005+A1 4.2 to 4.5 by public worked examples: Single-Storey Steel Buildings, Part 3 Actions, appendix B

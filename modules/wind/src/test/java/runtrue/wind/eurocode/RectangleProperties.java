@@ -14,13 +14,13 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
-import runtrue.wind.EavesDetail;
-import runtrue.wind.EurocodeSite;
 import runtrue.wind.TestRoofs;
 import runtrue.wind.WindPressures;
 import runtrue.wind.WindResult;
-import runtrue.wind.WindRoof;
-import runtrue.wind.WindSlope;
+import runtrue.wind.form.EavesDetail;
+import runtrue.wind.form.WindRoof;
+import runtrue.wind.form.WindSlope;
+import runtrue.wind.site.EurocodeSite;
 
 /**
  * On rectangles the strips along edges are the figures of EN 1991-1-4: each point has the zone that its distances x from
@@ -29,7 +29,7 @@ import runtrue.wind.WindSlope;
 class RectangleProperties {
     private static final EurocodeSite SITE = EurocodeSite.recommended(26, "II");
 
-    /** Wind 90 degrees comes from the side of the greater x: a quarter turn to the left of one that blows to y. */
+    /** Zone of a point x behind the windward edge and y from the nearer side edge, on planes without J. */
     private static String windward(double x, double y, double e, String rest) {
         if (x < e / 10) {
             return y < e / 4 ? "F" : "G";

@@ -1,6 +1,7 @@
-package runtrue.wind;
+package runtrue.wind.site;
 
 import java.util.OptionalDouble;
+import runtrue.wind.WindException;
 
 /**
  * A site by AS/NZS 1170.2. Regional wind speeds, multipliers and the coefficients of whole surfaces are not among the

@@ -1,8 +1,9 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.wind.WindException;
 
 /**
  * The roof of one building.

@@ -1,4 +1,4 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 import java.util.List;
 import java.util.Optional;

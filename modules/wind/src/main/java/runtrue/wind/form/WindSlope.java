@@ -1,6 +1,7 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 import org.locationtech.jts.geom.Geometry;
+import runtrue.wind.WindException;
 
 /**
  * One plane of a roof as seen from above.

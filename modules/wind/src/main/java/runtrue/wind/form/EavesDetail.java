@@ -1,6 +1,7 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 import java.util.Locale;
+import runtrue.wind.WindException;
 
 /**
  * How the edge of a flat roof is made.

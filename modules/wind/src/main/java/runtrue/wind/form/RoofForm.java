@@ -1,4 +1,4 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 /** Forms of roof that the standards have zones for. */
 public enum RoofForm {

@@ -1,4 +1,6 @@
-package runtrue.wind;
+package runtrue.wind.site;
+
+import runtrue.wind.WindException;
 
 /**
  * A site by ASCE 7, components and cladding of low-rise buildings.

@@ -1,4 +1,4 @@
-package runtrue.wind;
+package runtrue.wind.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.locationtech.jts.geom.Polygon;
+import runtrue.wind.TestRoofs;
+import runtrue.wind.WindException;
 
 class RoofFormsTest {
     static Stream<WindRoof> simpleRoofs() {

@@ -1,6 +1,7 @@
-package runtrue.wind;
+package runtrue.wind.site;
 
 import java.util.List;
+import runtrue.wind.WindException;
 import runtrue.wind.eurocode.CoefficientTables;
 import runtrue.wind.eurocode.NationalParameters;
 

@@ -1,4 +1,4 @@
-package runtrue.wind;
+package runtrue.wind.site;
 
 /** What one standard has to know of a site. */
 public sealed interface WindSite permits EurocodeSite, AsceSite, AsNzsSite {
