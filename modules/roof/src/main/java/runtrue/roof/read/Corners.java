@@ -1,6 +1,7 @@
 package runtrue.roof.read;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -55,12 +56,9 @@ final class Corners {
             Corners found = new Corners(model);
             AffineTransformMatrix3D placement = model.placement(product);
             Optional<IfcEntity> shape = product.optionalRef("Representation");
-            for (IfcEntity r : shape.isPresent() ? shape.get().refs("Representations") : List.<IfcEntity>of()) {
-                boolean body =
-                        !NO_BODY.contains(r.text("RepresentationIdentifier").toUpperCase(Locale.ROOT));
-                if (body && !found.addItems(r, placement)) {
-                    return Optional.empty();
-                }
+            List<IfcEntity> all = shape.isPresent() ? shape.get().refs("Representations") : List.of();
+            if (!found.addBodies(all, placement) && !found.addStatedBox(all, placement)) {
+                return Optional.empty();
             }
             double unit = model.units().length();
             return found.corners.isEmpty()
@@ -72,6 +70,23 @@ final class Corners {
             // Whoever reads the body itself will say what is wrong with it.
             return Optional.empty();
         }
+    }
+
+    private boolean addBodies(List<IfcEntity> representations, AffineTransformMatrix3D to) {
+        return representations.stream()
+                .filter(r -> !NO_BODY.contains(identifier(r)))
+                .allMatch(r -> addItems(r, to));
+    }
+
+    /** The box that the model itself states; asked only where the body is of a kind that says nothing of its extent. */
+    private boolean addStatedBox(List<IfcEntity> representations, AffineTransformMatrix3D to) {
+        corners.clear();
+        return representations.stream().filter(r -> identifier(r).equals("BOX")).allMatch(r -> addItems(r, to))
+                && !corners.isEmpty();
+    }
+
+    private static String identifier(IfcEntity representation) {
+        return representation.text("RepresentationIdentifier").toUpperCase(Locale.ROOT);
     }
 
     private boolean addItems(IfcEntity representation, AffineTransformMatrix3D to) {
@@ -111,8 +126,60 @@ final class Corners {
             return item.refs("FbsmFaces").stream().allMatch(s -> addShell(s.id(), to));
         } else if (item.isA("IfcTessellatedFaceSet")) {
             return addPoints(file.numbers(item.ref("Coordinates").id(), 0), 3, to);
+        } else if (item.isA("IfcRevolvedAreaSolid")) {
+            return addRevolution(item, item.has("Position") ? to.multiply(model.transform(item.ref("Position"))) : to);
+        } else if (item.isA("IfcSweptDiskSolid")) {
+            return addPipe(item, to);
+        } else if (item.isA("IfcBoundingBox")) {
+            return addBoundingBox(item, to);
         }
         return false;
+    }
+
+    private boolean addBoundingBox(IfcEntity box, AffineTransformMatrix3D to) {
+        double[] low = Arrays.copyOf(coordinates(box.ref("Corner").id()), 3);
+        double[] high = {low[0] + box.real("XDim"), low[1] + box.real("YDim"), low[2] + box.real("ZDim")};
+        return addBox(low, high, to);
+    }
+
+    /** Wherever a section is turned to, it stays as far from any point of the axis as it was. */
+    private boolean addRevolution(IfcEntity solid, AffineTransformMatrix3D to) {
+        double[] box = section(solid.ref("SweptArea"));
+        if (box.length < 4) {
+            return false;
+        }
+        double[] centre =
+                Arrays.copyOf(coordinates(solid.ref("Axis").ref("Location").id()), 3);
+        double reach = 0;
+        for (int i = 0; i < 4; i++) {
+            double across = Math.hypot(box[i & 1] - centre[0], box[2 + (i >> 1)] - centre[1]);
+            reach = Math.max(reach, Math.hypot(across, centre[2]));
+        }
+        return addBall(centre, centre, reach, to);
+    }
+
+    /** Straight and, by three points each, round pieces of a pipe: an arc of up to a full circle stays near its points. */
+    private boolean addPipe(IfcEntity pipe, AffineTransformMatrix3D to) {
+        IfcEntity line = pipe.ref("Directrix");
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        double bulge = 0;
+        if (line.isA("IfcPolyline")) {
+            file.references(line.id(), 0, point -> stretch(low, high, Arrays.copyOf(coordinates(point), 3), 0));
+        } else if (line.isA("IfcIndexedPolyCurve") && line.ref("Points").isA("IfcCartesianPointList3D")) {
+            double[] rows = line.ref("Points").reals("CoordList");
+            for (int i = 0; i + 2 < rows.length; i += 3) {
+                stretch(low, high, rows, i);
+            }
+            bulge = line.has("Segments") ? high[0] - low[0] + high[1] - low[1] + high[2] - low[2] : 0;
+        }
+        return low[0] <= high[0] && addBall(low, high, pipe.real("Radius") + bulge, to);
+    }
+
+    private boolean addBall(double[] low, double[] high, double reach, AffineTransformMatrix3D to) {
+        double[] from = {low[0] - reach, low[1] - reach, low[2] - reach};
+        double[] until = {high[0] + reach, high[1] + reach, high[2] + reach};
+        return addBox(from, until, to);
     }
 
     private boolean addExtrusion(IfcEntity solid, AffineTransformMatrix3D to) {

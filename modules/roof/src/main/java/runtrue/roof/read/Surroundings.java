@@ -2,11 +2,10 @@ package runtrue.roof.read;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.Element;
@@ -25,7 +24,18 @@ import runtrue.shape.ShapeReader;
  * open.
  */
 final class Surroundings implements Surround {
-    private static final Map<String, Role> CLASSES = classes();
+    /**
+     * No bodies, or bodies of the ground; and coverings, which like walls are seldom trimmed to the roof that they meet.
+     * What fills an opening is accounted for by the opening.
+     */
+    private static final List<String> NO_THINGS = List.of(
+            "IfcFeatureElement",
+            "IfcVirtualElement",
+            "IfcGeographicElement",
+            "IfcFooting",
+            "IfcPile",
+            "IfcRoof",
+            "IfcCovering");
 
     private final List<Thing> things = new ArrayList<>();
     private final ShapeReader shapes;
@@ -36,38 +46,29 @@ final class Surroundings implements Surround {
         this.origin = origin;
     }
 
-    private static Map<String, Role> classes() {
-        Map<String, Role> classes = new TreeMap<>();
-        classes.put("IfcWall", Role.WALL);
-        classes.put("IfcSlab", Role.LAYER);
-        for (String name : List.of(
-                "IfcPlate",
-                "IfcDiscreteAccessory",
-                "IfcFastener",
-                "IfcMechanicalFastener",
-                "IfcBuildingElementProxy",
-                "IfcElementAssembly",
-                "IfcColumn",
-                "IfcBeam",
-                "IfcMember")) {
-            classes.put(name, Role.THING);
-        }
-        return classes;
-    }
-
     /** Everything of a model's building, but for those that were chosen as roof or support. */
     static Surroundings of(List<IfcModel> models, Set<IfcEntity> chosen, ShapeReader shapes, Vector3D origin) {
         Surroundings found = new Surroundings(shapes, origin);
         for (IfcModel model : models) {
-            CLASSES.forEach((name, role) -> {
-                for (IfcEntity entity : model.all(name)) {
-                    if (!chosen.contains(entity)) {
-                        found.things.add(found.new Thing(entity, role));
-                    }
+            Set<IfcEntity> fillings = model.all("IfcRelFillsElement").stream()
+                    .flatMap(r -> r.refs("RelatedBuildingElement").stream())
+                    .collect(Collectors.toSet());
+            for (IfcEntity entity : model.all("IfcElement")) {
+                if (!chosen.contains(entity) && !fillings.contains(entity)) {
+                    role(entity).ifPresent(role -> found.things.add(found.new Thing(entity, role)));
                 }
-            });
+            }
         }
         return found;
+    }
+
+    private static Optional<Role> role(IfcEntity entity) {
+        if (entity.isA("IfcWall")) {
+            return Optional.of(Role.WALL);
+        } else if (entity.isA("IfcSlab")) {
+            return Optional.of(Role.LAYER);
+        }
+        return NO_THINGS.stream().anyMatch(entity::isA) ? Optional.empty() : Optional.of(Role.THING);
     }
 
     @Override

@@ -7,9 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.Element;
+import runtrue.roof.Interval;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.SupportPiece;
 import runtrue.roof.bearing.NearThing;
+import runtrue.roof.bearing.Standing;
 import runtrue.roof.bearing.TruePlane;
 import runtrue.roof.bearing.TruePlane.Deviation;
 import runtrue.rules.cel.SubjectKind;
@@ -38,7 +40,36 @@ final class BearingParts {
             int number = numbers.merge(deviation.line(), 1, Integer::sum);
             subjects.add(support(deviation, number));
         }
+        layout.bearing().near().stream()
+                .filter(n -> n.standing() == Standing.OFF_LEVEL)
+                .map(this::offLevel)
+                .forEach(subjects::add);
         return subjects;
+    }
+
+    /**
+     * A member across the fall that carries nothing because it lies a little off the level of the others: the worst case
+     * of a support out of plane, since no sheet reaches it.
+     */
+    private Subject offLevel(NearThing thing) {
+        Element element = thing.element();
+        return new Subject(
+                SubjectKind.SUPPORT,
+                "a member beside the supports of " + plane.name(),
+                plane.plane(),
+                List.of(element),
+                Optional.of(place(middle(thing.u()), middle(thing.v()))),
+                "support|" + element.globalId(),
+                plane.facts()
+                        .inner()
+                        .know("support.name", element.name(), "")
+                        .miss("support.line", "does not exist: it is in no line, because no sheet reaches it")
+                        .know("support.deviation", Math.abs(thing.above()), "contact face to contact plane")
+                        .know("support.side", thing.above() > 0 ? "high" : "low", ""));
+    }
+
+    private static double middle(Interval interval) {
+        return (interval.from() + interval.to()) / 2;
     }
 
     private Subject support(Deviation deviation, int number) {
@@ -90,9 +121,7 @@ final class BearingParts {
                 element.ifcClass() + " \"" + element.name() + "\" on " + plane.name(),
                 plane.plane(),
                 List.of(element),
-                Optional.of(place(
-                        (thing.u().from() + thing.u().to()) / 2,
-                        (thing.v().from() + thing.v().to()) / 2)),
+                Optional.of(place(middle(thing.u()), middle(thing.v()))),
                 "obstacle|" + element.globalId(),
                 plane.facts()
                         .inner()

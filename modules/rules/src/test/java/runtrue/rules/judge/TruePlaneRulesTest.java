@@ -95,6 +95,26 @@ class TruePlaneRulesTest {
                 });
     }
 
+    /** It is in no support line, so that nothing else would speak of it. */
+    @Test
+    void a_purlin_that_lies_so_low_that_no_sheet_reaches_it_does_not_conform() {
+        NearThing low = new NearThing(
+                TestRoofs.element("low", "IfcMember", "Purlin 9"),
+                Standing.OFF_LEVEL,
+                -0.03,
+                new Interval(0, 12),
+                new Interval(2.9, 3));
+        assertThat(judge("supports-in-plane", near(List.of(low), List.of())))
+                .filteredOn(j -> j.outcome() == Outcome.DOES_NOT_CONFORM)
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.elements()).extracting(e -> e.globalId()).containsExactly("low");
+                    assertThat(j.message())
+                            .isEqualTo("A member beside the supports of plane south (Purlin 9) lies 30 mm too low"
+                                    + " against the other supports; 5 mm is allowed.");
+                });
+    }
+
     @Test
     void a_support_within_the_limit_conforms() {
         assertThat(judge("supports-in-plane", off(5, -5, OptionalDouble.empty())))
