@@ -13,6 +13,7 @@ import runtrue.roof.RoofSettings;
 import runtrue.roof.Sheet;
 import runtrue.roof.SupportLine;
 import runtrue.rules.DropSettings;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
 
 /** Quantities of one plane. */

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import runtrue.roof.sheet.LapPlan;
 
 class LapPlanTest {
-    private static Sheet sheet(double length) {
-        return new Sheet(1, new Interval(0, 0.5), new Interval(0, length), length, 0.5 * length, false, false, false);
+    private static Interval sheet(double length) {
+        return new Interval(0, length);
     }
 
     private static List<SupportLine> every(double spacing, double to) {

@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
-import runtrue.bill.OrderLengths;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.result.ElementRef;
@@ -29,6 +28,7 @@ import runtrue.roof.SupportPiece;
 import runtrue.roof.bearing.TruePlane.Deviation;
 import runtrue.roof.curved.Curve;
 import runtrue.roof.sheet.SetOutChoices;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
 
 /** One plane with its layout, from the local frame to the world. */

@@ -3,7 +3,7 @@ package runtrue.roof.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import runtrue.roof.Sheet;
+import runtrue.roof.Interval;
 import runtrue.roof.SupportLine;
 
 /**
@@ -22,13 +22,14 @@ public record LapPlan(List<Integer> lines, List<Double> pieces) {
     /**
      * The plan, or empty when the supports leave no place for it.
      *
+     * @param sheet from end to end along the fall, what reaches into the gutter included, metres
      * @param supports of the plane, from the eave up
      * @param most longest piece, metres
      * @param lap length that the pieces overlap by, metres
      */
-    public static Optional<LapPlan> of(Sheet sheet, List<SupportLine> supports, double most, double lap) {
+    public static Optional<LapPlan> of(Interval sheet, List<SupportLine> supports, double most, double lap) {
         List<SupportLine> under = supports.stream()
-                .filter(l -> l.v() > sheet.v().from() && l.v() < sheet.v().to())
+                .filter(l -> l.v() > sheet.from() && l.v() < sheet.to())
                 .toList();
         for (int pieces = 2; pieces <= under.size() + 1; pieces++) {
             Optional<LapPlan> plan = inPieces(sheet, under, most, lap, pieces);
@@ -40,12 +41,12 @@ public record LapPlan(List<Integer> lines, List<Double> pieces) {
     }
 
     private static Optional<LapPlan> inPieces(
-            Sheet sheet, List<SupportLine> under, double most, double lap, int pieces) {
+            Interval sheet, List<SupportLine> under, double most, double lap, int pieces) {
         List<Integer> lines = new ArrayList<>();
         List<Double> lengths = new ArrayList<>();
-        double start = sheet.v().from();
+        double start = sheet.from();
         for (int left = pieces; left > 1; left--) {
-            double wanted = (sheet.v().to() - start) / left;
+            double wanted = (sheet.to() - start) / left;
             double from = start;
             Optional<SupportLine> line = under.stream()
                     .filter(l -> l.v() > from && l.v() - from + lap <= most)
@@ -57,7 +58,7 @@ public record LapPlan(List<Integer> lines, List<Double> pieces) {
             lengths.add(line.get().v() - start + lap);
             start = line.get().v();
         }
-        lengths.add(sheet.v().to() - start);
+        lengths.add(sheet.to() - start);
         return lengths.get(lengths.size() - 1) <= most ? Optional.of(new LapPlan(lines, lengths)) : Optional.empty();
     }
 }

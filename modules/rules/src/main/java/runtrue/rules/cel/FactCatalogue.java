@@ -136,6 +136,10 @@ public final class FactCatalogue {
     private void partsOfPlane() {
         number("sheet.number", NONE, "strip from the set-out verge, from 1");
         number("sheet.length", LENGTH, "longest line along the fall");
+        number(
+                "sheet.order_length",
+                LENGTH,
+                "that it is ordered in: into the gutter, short of the ridge, in cutting steps");
         number("sheet.width", LENGTH, "width covered");
         number("sheet.area", AREA, "net area covered");
         truth("sheet.trimmed", "whether it is narrower than the cover width");

@@ -4,10 +4,12 @@ import java.util.Comparator;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import runtrue.roof.Interval;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.Roof;
 import runtrue.roof.Sheet;
 import runtrue.roof.sheet.LapPlan;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.cel.SubjectKind;
@@ -15,10 +17,12 @@ import runtrue.rules.cel.SubjectKind;
 /** Says where a sheet that is too long could be lapped, and what that costs. */
 final class Laps {
     private final Roof roof;
+    private final RoofSystem system;
     private final double lap;
 
     Laps(Roof roof, RoofSystem system) {
         this.roof = roof;
+        this.system = system;
         lap = system.si("end_lap").orElse(0.0);
     }
 
@@ -38,7 +42,8 @@ final class Laps {
         if (sheet.isEmpty()) {
             return "";
         }
-        return LapPlan.of(sheet.get(), layout.get().supports(), limit.get().si(), lap)
+        Interval extent = new OrderLengths(layout.get(), roof.edges(), system).extent(sheet.get());
+        return LapPlan.of(extent, layout.get().supports(), limit.get().si(), lap)
                 .map(this::told)
                 .orElse("No support lies where laps could make the pieces short enough.");
     }

@@ -15,6 +15,7 @@ import runtrue.roof.Sheet;
 import runtrue.roof.Span;
 import runtrue.roof.SupportLine;
 import runtrue.roof.SupportPiece;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
 
@@ -23,11 +24,13 @@ final class PlaneParts {
     private final PlaneLayout layout;
     private final Subject plane;
     private final Vector3D origin;
+    private final OrderLengths lengths;
 
-    PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin) {
+    PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin, OrderLengths lengths) {
         this.layout = layout;
         this.plane = plane;
         this.origin = origin;
+        this.lengths = lengths;
     }
 
     List<Subject> sheets() {
@@ -37,6 +40,7 @@ final class PlaneParts {
                     .inner()
                     .know("sheet.number", sheet.number(), "from the set-out verge")
                     .know("sheet.length", sheet.length(), "longest line along the fall within the strip")
+                    .know("sheet.order_length", lengths.of(sheet), lengths.method())
                     .know("sheet.width", sheet.u().length(), "")
                     .know("sheet.area", sheet.area(), "")
                     .know("sheet.trimmed", sheet.trimmed(), "")

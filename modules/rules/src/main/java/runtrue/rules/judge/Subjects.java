@@ -18,6 +18,7 @@ import runtrue.roof.RoofBody;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.Zone;
 import runtrue.rules.DropSettings;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Facts;
@@ -146,7 +147,8 @@ final class Subjects {
                 facts);
         all.add(subject);
         planes.put(plane.id(), subject);
-        PlaneParts parts = new PlaneParts(layout, subject, roof.settings().origin());
+        PlaneParts parts = new PlaneParts(
+                layout, subject, roof.settings().origin(), new OrderLengths(layout, roof.edges(), system));
         List<Subject> sheets = parts.sheets();
         List<Subject> spans = parts.spans();
         all.addAll(

@@ -17,8 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.roof.EdgeKind;
 import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
+import runtrue.roof.RoofEdge;
+import runtrue.roof.RoofPlane;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
 import runtrue.rules.Outcome;
@@ -296,6 +299,26 @@ class LongRunSheetsTest {
         assertThat(length.outcome()).isEqualTo(expected);
         assertThat(length.limit().orElseThrow().si()).isCloseTo(limit, within(0.001));
         assertThat(length.subject()).isEqualTo("sheets 1 to 20 of plane south");
+    }
+
+    /** 44.4 m is short enough for 44.44 m, until it reaches 60 mm into the gutter. */
+    @Test
+    void the_length_that_is_judged_is_the_one_that_is_ordered() {
+        Roof bare = TestRoofs.gentle().running(44.4).roof();
+        RoofPlane plane = bare.planes().get(0).plane();
+        RoofEdge eave = new RoofEdge(
+                "E-1", EdgeKind.EAVE, List.of("P-1"), plane.at(0, 0), plane.at(10, 0), 10, OptionalDouble.empty());
+        Roof roof = new Roof(bare.planes(), List.of(eave), bare.bodies(), bare.unplaced(), bare.settings());
+        Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
+        values.put("gutter_overhang", new Quantity(0.06, "mm"));
+        RoofSystem reaching = new RoofSystem("reaching", "", "", "", values, Map.of(), SYSTEM.tables());
+
+        Judgement length = only(judge("unlapped-length", roof, reaching, with("rolling_limit", "60 m"), DROP));
+        assertThat(length.outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
+        assertThat(length.measured().orElseThrow().si()).isCloseTo(44.46, within(1e-9));
+        assertThat(only(judge("unlapped-length", roof, SYSTEM, with("rolling_limit", "60 m"), DROP))
+                        .outcome())
+                .isEqualTo(Outcome.CONFORMS);
     }
 
     @Test

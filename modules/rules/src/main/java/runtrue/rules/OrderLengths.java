@@ -1,4 +1,4 @@
-package runtrue.bill;
+package runtrue.rules;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,11 +6,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import runtrue.roof.EdgeKind;
+import runtrue.roof.Interval;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.Sheet;
-import runtrue.rules.RoofSystem;
 
 /**
  * Lengths that the sheets of a plane are ordered in: the square-cut strip that a sheet is cut from, with what reaches past
@@ -73,20 +73,25 @@ public final class OrderLengths {
         }
     }
 
+    /** From end to end along the fall as the sheet lies, metres: into the gutter, and short of the ridge. */
+    public Interval extent(Sheet sheet) {
+        double from = sheet.v().from();
+        double to = sheet.v().to();
+        if (ends(eaves, sheet, from)) {
+            from -= overhang;
+        }
+        if (ends(heads, sheet, to)) {
+            to -= setBack;
+        } else if (curved && ends(eaves, sheet, to)) {
+            // Over a barrel a sheet runs from one eave to the other.
+            to += overhang;
+        }
+        return new Interval(from, to);
+    }
+
     /** Metres, to the millimetre or to the cutting step. */
     public double of(Sheet sheet) {
-        double length = sheet.blank();
-        if (ends(eaves, sheet, sheet.v().from())) {
-            length += overhang;
-        }
-        if (ends(heads, sheet, sheet.v().to())) {
-            length -= setBack;
-        }
-        // Over a barrel a sheet runs from one eave to the other.
-        if (curved && ends(eaves, sheet, sheet.v().to())) {
-            length += overhang;
-        }
-        double millimetres = Math.round(length * 1000);
+        double millimetres = Math.round(extent(sheet).length() * 1000);
         double steps = step.map(s -> s * 1000).orElse(1.0);
         // A length that is a whole number of steps but for rounding needs no further one.
         return Math.ceil(millimetres / steps - 1e-6) * steps / 1000;
@@ -97,7 +102,7 @@ public final class OrderLengths {
     }
 
     /** For people: what was added and taken off. */
-    String method() {
+    public String method() {
         StringBuilder text = new StringBuilder("square-cut strip that each sheet is cut from");
         if (overhang > 0) {
             text.append(String.format(Locale.ROOT, ", %.0f mm into the gutter", overhang * 1000));
