@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import runtrue.rules.buildup.BuildUps;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
 import runtrue.rules.yaml.Problems;
@@ -55,6 +56,14 @@ class BundledFilesTest {
         check("systems", "roof-system");
         for (Path file : files("systems")) {
             assertThat(RoofSystems.load(file).si("cover_width")).isPresent();
+        }
+    }
+
+    @Test
+    void every_build_up_keeps_its_schema_and_loads() throws IOException {
+        check("build-ups", "build-up");
+        for (Path file : files("build-ups")) {
+            assertThat(BuildUps.load(file).items()).isNotEmpty();
         }
     }
 

@@ -83,6 +83,7 @@ final class DimensionCheck {
             case "_?_:_" -> common(expr, args.subList(1, 3));
             case "sqrt" -> root(expr, of(args, 0));
             case "sin", "cos", "tan" -> turn(expr, args.get(0), Dimension.ANGLE, Dimension.NONE);
+            case "ceil" -> turn(expr, args.get(0), Dimension.NONE, Dimension.NONE);
             case "atan" -> turn(expr, args.get(0), Dimension.NONE, Dimension.ANGLE);
             default -> Optional.empty();
         };

@@ -223,6 +223,7 @@ public final class FactCatalogue {
         number("system.build_up_tolerance", LENGTH, "how far the supports may be off the build-up's underside");
         text("system.material", "of the sheet");
         text("system.finish", "of the sheet");
+        text("system.build_up", "name of the build-up that its quantities are taken off by");
     }
 
     private void settings() {
@@ -235,6 +236,9 @@ public final class FactCatalogue {
         number("settings.transport_length", LENGTH, "longest sheet that can be brought to this site");
         text("settings.fixed_point", "ridge, eave or middle: where the sheet is held");
         number("settings.building_height", LENGTH, "above ground, as the declared edge-zone formula wants it");
+        text("settings.build_up", "name of the build-up; goes before the system's");
+        text("settings.colour", "of the sheets, as it is ordered");
+        number("settings.sheets_per_pack", NONE, "sheets that are packed and lifted together");
         number("settings.build_up_depth", LENGTH, "as for the system; goes before it");
     }
 

@@ -21,12 +21,18 @@ final class Functions {
             new OfOne("sin", Math::sin),
             new OfOne("cos", Math::cos),
             new OfOne("tan", Math::tan),
-            new OfOne("atan", Math::atan));
+            new OfOne("atan", Math::atan),
+            new OfOne("ceil", Functions::ceil));
 
     private Functions() {}
 
     static Set<String> names() {
-        return Set.of("abs", "sqrt", "sin", "cos", "tan", "atan", "min", "max", "size", "matches");
+        return Set.of("abs", "sqrt", "sin", "cos", "tan", "atan", "ceil", "min", "max", "size", "matches");
+    }
+
+    /** Whole numbers that came of a division and are off by rounding stay what they are. */
+    private static double ceil(double value) {
+        return Math.ceil(value - 1e-9 * Math.max(1, Math.abs(value)));
     }
 
     /**

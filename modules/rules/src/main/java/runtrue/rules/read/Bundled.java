@@ -31,7 +31,7 @@ public final class Bundled {
      * Checks a file against a schema, unless it is, letter for letter, one that came with the program: those were
      * checked by a test when it was built, and the validator takes longer to start than everything else here.
      */
-    static void validate(YamlFile file, YamlValue value, String folder, String schema, Problems problems) {
+    public static void validate(YamlFile file, YamlValue value, String folder, String schema, Problems problems) {
         String name = file.name()
                 .substring(Math.max(file.name().lastIndexOf('/'), file.name().lastIndexOf('\\')) + 1);
         if (!text(folder + "/" + name).equals(Optional.of(file.text()))) {

@@ -9,11 +9,11 @@ import runtrue.rules.units.Unit;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.YamlValue.Scalar;
 
-/** Reads scalars; what is wrong with them goes to the problems with its place. */
-final class Reading {
+/** Reads scalars of any file; what is wrong with them goes to the problems with its place. */
+public final class Reading {
     private Reading() {}
 
-    static Optional<Quantity> quantity(Scalar scalar, Dimension wanted, Problems problems) {
+    public static Optional<Quantity> quantity(Scalar scalar, Dimension wanted, Problems problems) {
         try {
             return Optional.of(Quantities.parse(scalar.text(), wanted));
         } catch (IllegalArgumentException e) {
@@ -23,13 +23,13 @@ final class Reading {
     }
 
     /** The value of a fact that settings or a system state, within the fact's bounds. */
-    static Optional<Quantity> value(Scalar scalar, FactSpec fact, Problems problems) {
+    public static Optional<Quantity> value(Scalar scalar, FactSpec fact, Problems problems) {
         Optional<Quantity> quantity = quantity(scalar, fact.dimension(), problems);
         quantity.flatMap(q -> Bounds.fault(fact, q)).ifPresent(fault -> problems.add(scalar.place(), fault));
         return quantity;
     }
 
-    static Optional<Unit> unit(Scalar scalar, Problems problems) {
+    public static Optional<Unit> unit(Scalar scalar, Problems problems) {
         try {
             return Optional.of(Unit.of(scalar.text()));
         } catch (IllegalArgumentException e) {
@@ -38,7 +38,7 @@ final class Reading {
         }
     }
 
-    static Optional<Double> number(Scalar scalar, Problems problems) {
+    public static Optional<Double> number(Scalar scalar, Problems problems) {
         if (Quantities.isBareNumber(scalar.text())) {
             double number = Double.parseDouble(scalar.text().strip());
             if (Double.isFinite(number)) {

@@ -52,6 +52,8 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
             return "length";
         } else if (equals(AREA)) {
             return "area";
+        } else if (equals(MASS)) {
+            return "mass";
         } else if (equals(ANGLE)) {
             return "angle";
         } else if (equals(PRESSURE)) {

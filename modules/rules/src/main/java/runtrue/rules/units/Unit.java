@@ -33,6 +33,7 @@ public enum Unit {
     FAHRENHEIT_DIFFERENCE("°F", 5.0 / 9, Dimension.TEMPERATURE, 1, "degF"),
     PER_KELVIN("1/K", 1, Dimension.NONE.per(Dimension.TEMPERATURE), 7, "/K"),
     KILOGRAM_PER_SQUARE_METRE("kg/m2", 1, Dimension.MASS.per(Dimension.AREA), 2, "kg/m²"),
+    KILOGRAM_PER_METRE("kg/m", 1, Dimension.MASS.per(Dimension.LENGTH), 3),
     KILOGRAM_PER_CUBIC_METRE("kg/m3", 1, Dimension.MASS.per(Dimension.AREA).per(Dimension.LENGTH), 0, "kg/m³"),
     PER_SQUARE_METRE("1/m2", 1, Dimension.NONE.per(Dimension.AREA), 2, "/m2", "1/m²");
 
