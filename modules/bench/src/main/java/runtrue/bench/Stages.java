@@ -26,6 +26,7 @@ import runtrue.ifc.select.FoundElement;
 import runtrue.ifc.select.FoundElements;
 import runtrue.report.Workbooks;
 import runtrue.result.CheckResult;
+import runtrue.result.build.BillInput;
 import runtrue.result.build.CheckInput;
 import runtrue.result.build.ResultBuilder;
 import runtrue.result.build.Trust;
@@ -41,6 +42,8 @@ import runtrue.rules.RoofSystems;
 import runtrue.rules.RuleSet;
 import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
+import runtrue.rules.buildup.BuildUp;
+import runtrue.rules.buildup.BuildUps;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
 import runtrue.shape.Shape;
@@ -53,12 +56,14 @@ final class Stages {
     private final Drop drop;
     private final DropSettings settings;
     private final RoofSystem system;
+    private final BuildUp buildUp;
     private final Tolerances tolerances = Tolerances.standard();
 
     private Stages(Drop drop, DropSettings settings, RoofSystem system) {
         this.drop = drop;
         this.settings = settings;
         this.system = system;
+        this.buildUp = BuildUps.bundled("single-skin");
     }
 
     /** What was found in all files of a drop. */
@@ -127,8 +132,8 @@ final class Stages {
                 RoofChoices.of(settings, system, elements.origin(), OptionalDouble.empty(), tolerances));
     }
 
-    Bill bill(Roof roof) {
-        return Bills.of(roof, system, settings);
+    Bill bill(Roof roof, List<Zone> zones) {
+        return Bills.of(roof, zones, system, settings, buildUp);
     }
 
     Rules rules() {
@@ -160,7 +165,7 @@ final class Stages {
                 judged.zones(),
                 judged.judgements(),
                 List.of(),
-                bill,
+                new BillInput(bill, buildUp, Optional.empty()),
                 ResultParts.unread(elements),
                 new Trust(elements.members(), List.of(), List.of()),
                 List.of()));

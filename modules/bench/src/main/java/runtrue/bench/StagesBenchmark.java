@@ -113,8 +113,8 @@ public class StagesBenchmark {
 
         @Setup(Level.Trial)
         public void prepare(Given given, LaidOut laidOut) {
-            bill = given.stages.bill(laidOut.roof);
             judged = given.stages.judge(laidOut.roof, laidOut.rules);
+            bill = given.stages.bill(laidOut.roof, judged.zones());
         }
     }
 
@@ -164,8 +164,8 @@ public class StagesBenchmark {
     }
 
     @Benchmark
-    public Bill stage7TakeOff(Given given, LaidOut laidOut) {
-        return given.stages.bill(laidOut.roof);
+    public Bill stage7TakeOff(Given given, LaidOut laidOut, Judged judged) {
+        return given.stages.bill(laidOut.roof, judged.judged.zones());
     }
 
     @Benchmark

@@ -1,37 +1,72 @@
 package runtrue.bill;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import runtrue.roof.PlaneLayout;
+import java.util.Map;
+import runtrue.bill.count.RoofSubjects;
 import runtrue.roof.Roof;
+import runtrue.roof.Zone;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RoofSystem;
+import runtrue.rules.buildup.BuildUp;
+import runtrue.rules.buildup.BuildUpItem;
+import runtrue.rules.buildup.CountedOn;
+import runtrue.rules.buildup.ItemKind;
 
 /** Works out the quantities of a roof. */
 public final class Bills {
     private Bills() {}
 
     /**
-     * Lines per plane (sheets, areas, clips, fixings, mass, then edges), and their totals: every total is the sum of
-     * its lines. An edge that two planes share stands with the first of them only.
+     * Lines in the order of the build-up. An edge that two planes share counts once, with the first of them.
      *
      * @param roof as laid out with the system's cover width
+     * @param zones of its planes, as far as any could be formed
      */
-    public static Bill of(Roof roof, RoofSystem system, DropSettings settings) {
+    public static Bill of(Roof roof, List<Zone> zones, RoofSystem system, DropSettings settings, BuildUp buildUp) {
+        RoofSubjects subjects = new RoofSubjects(roof, zones, system, settings, buildUp);
+        Amounts amounts = new Amounts(buildUp);
         List<BillLine> lines = new ArrayList<>();
-        List<String> missing = new ArrayList<>();
-        for (PlaneLayout layout : roof.planes()) {
-            PlaneBill bill = new PlaneBill(layout, roof, system, settings, missing);
-            lines.addAll(bill.lines());
+        for (BuildUpItem item : buildUp.items()) {
+            lines.addAll(
+                    item.kind() == ItemKind.SHEET
+                            ? new SheetBill(item, subjects, amounts, roof, settings, name(item, system, settings))
+                                    .lines()
+                            : new ItemBill(item, subjects, amounts).lines());
         }
-        lines.addAll(EdgeBill.lines(roof));
-        for (Roof.Unplaced unplaced : roof.unplaced()) {
-            if (!unplaced.counted()) {
-                missing.add("everything of " + unplaced.element().element().ifcClass() + " \""
-                        + unplaced.element().element().name() + "\" ("
-                        + unplaced.element().element().globalId() + "): " + unplaced.reason());
+        List<String> missing = new ArrayList<>(lacking(buildUp, subjects));
+        missing.addAll(amounts.missing());
+        missing.addAll(unplaced(roof));
+        return new Bill(lines, Figures.of(roof, lines, buildUp, system, settings), missing);
+    }
+
+    /** The roof's own sheets by profile, thickness, metal, finish and colour; others as the build-up names them. */
+    private static String name(BuildUpItem item, RoofSystem system, DropSettings settings) {
+        return item.coverWidth().isPresent() ? item.name() : item.name() + " " + SheetName.of(system, settings);
+    }
+
+    /** One sentence for each plane and reason, with all items that it keeps from being counted. */
+    private static List<String> lacking(BuildUp buildUp, RoofSubjects subjects) {
+        Map<String, List<String>> items = new LinkedHashMap<>();
+        for (BuildUpItem item : buildUp.items()) {
+            if (item.on() != CountedOn.DROP && item.on() != CountedOn.EDGE) {
+                subjects.lacking(item.on())
+                        .forEach(reason -> items.computeIfAbsent(reason, r -> new ArrayList<>())
+                                .add(item.name()));
             }
         }
-        return new Bill(lines, Totals.of(lines), missing);
+        List<String> sentences = new ArrayList<>();
+        items.forEach((reason, names) -> sentences.add(String.join(", ", names) + " of " + reason));
+        return sentences;
+    }
+
+    private static List<String> unplaced(Roof roof) {
+        return roof.unplaced().stream()
+                .filter(u -> !u.counted())
+                .map(u -> "everything of " + u.element().element().ifcClass() + " \""
+                        + u.element().element().name() + "\" ("
+                        + u.element().element().globalId() + "): " + u.reason())
+                .toList();
     }
 }

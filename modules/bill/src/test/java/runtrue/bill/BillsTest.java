@@ -1,8 +1,10 @@
 package runtrue.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,12 +32,16 @@ import runtrue.roof.RoofSettings;
 import runtrue.roof.Roofs;
 import runtrue.roof.SetOut;
 import runtrue.roof.SupportLine;
+import runtrue.roof.Zone;
+import runtrue.roof.ZoneKind;
 import runtrue.roof.sheet.SheetLayout;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RoofSystems;
 import runtrue.rules.SettingsFiles;
+import runtrue.rules.buildup.BuildUp;
+import runtrue.rules.buildup.BuildUps;
 import runtrue.shape.Face;
 import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
@@ -44,6 +50,9 @@ import runtrue.shape.Tolerances;
 class BillsTest {
     private static final RoofSystem SYSTEM = RoofSystems.bundled("kestrel-500");
     private static final DropSettings SETTINGS = SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of());
+
+    private static final BuildUp SINGLE = BuildUps.bundled("single-skin");
+    private static final BuildUp DOUBLE = BuildUps.bundled("double-skin");
 
     private static PlaneLayout plane(String id, double width, double run, int lines) {
         Polygon outline = (Polygon) new GeometryFactory().toGeometry(new Envelope(0, width, 0, run));
@@ -101,35 +110,56 @@ class BillsTest {
         return new Roof(List.of(planes), List.of(ridge), List.of(), List.of(), settings);
     }
 
-    private static Bill bill() {
-        return Bills.of(roof(plane("A", 10.2, 6, 5), plane("B", 10.2, 6, 5)), SYSTEM, SETTINGS);
+    private static Bill bill(Roof roof, RoofSystem system) {
+        return Bills.of(roof, List.of(), system, SETTINGS, SINGLE);
     }
 
-    private static double total(Bill bill, String item) {
-        List<BillLine> lines =
-                bill.totals().stream().filter(l -> l.item().equals(item)).toList();
-        assertThat(lines).as(item).hasSize(1);
-        return lines.get(0).quantity();
+    private static Bill bill() {
+        return bill(roof(plane("A", 10.2, 6, 5), plane("B", 10.2, 6, 5)), SYSTEM);
+    }
+
+    private static List<BillLine> lines(Bill bill, String item) {
+        return bill.lines().stream().filter(l -> l.item().equals(item)).toList();
+    }
+
+    private static BillLine line(Bill bill, String item) {
+        assertThat(lines(bill, item)).as(item).hasSize(1);
+        return lines(bill, item).get(0);
+    }
+
+    private static double figure(Bill bill, String what) {
+        return bill.figures().stream()
+                .filter(f -> f.what().equals(what))
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .orElseThrow();
     }
 
     @Test
     void sheets_are_grouped_by_length_and_the_trimmed_strip_stands_apart() {
-        Bill bill = bill();
-        assertThat(total(bill, "sheet")).isEqualTo(40);
-        assertThat(total(bill, "trimmed sheet")).isEqualTo(2);
-        assertThat(bill.lines())
-                .filteredOn(l -> l.item().equals("trimmed sheet"))
-                .allSatisfy(l -> assertThat(l.description()).isEqualTo("sheet trimmed to 200 mm"))
-                .allSatisfy(l -> assertThat(l.length()).isEqualTo(6));
+        assertThat(lines(bill(), "roof-sheet"))
+                .extracting(BillLine::variant, BillLine::count, BillLine::length)
+                .containsExactly(tuple("full width", 40L, 6.0), tuple("trimmed to 200 mm", 2L, 6.0));
+    }
+
+    /** 2 x 0.2 x 6 = 2.4 m2 of roof from 2 x 0.5 x 6 = 6 m2 of sheet: 3.6 m2 are cut off. */
+    @Test
+    void what_is_trimmed_off_is_waste_with_its_reason() {
+        BillLine trimmed = lines(bill(), "roof-sheet").get(1);
+        assertThat(trimmed.net()).isEqualTo(2.4);
+        assertThat(trimmed.ordered()).isEqualTo(6.0);
+        assertThat(trimmed.differences()).containsExactly(new BillLine.Difference("strips trimmed in width", 3.6));
     }
 
     /** 2 planes x 21 sheets x 6 m = 252 m, at 0.5 m cover 126 m2. */
     @Test
     void total_length_and_cover_area_count_the_trimmed_sheet_in_full() {
-        assertThat(total(bill(), "sheet length")).isCloseTo(252, within(1e-9));
-        assertThat(total(bill(), "cover area")).isCloseTo(126, within(1e-9));
-        assertThat(total(bill(), "net area")).isCloseTo(122.4, within(1e-9));
-        assertThat(total(bill(), "waste")).isCloseTo(126 - 122.4, within(1e-9));
+        assertThat(figure(bill(), "Roof sheets, total length")).isEqualTo(252);
+        assertThat(figure(bill(), "Roof sheets, cover area")).isEqualTo(126);
+        assertThat(figure(bill(), "Roof area, openings taken off")).isEqualTo(122.4);
+        assertThat(figure(bill(), "Roof sheets, cover area that covers no roof"))
+                .isEqualTo(3.6);
     }
 
     /** 6 m, 55 mm into the gutter and 30 mm short of the ridge: 6025 mm, in steps of 10 mm 6030. */
@@ -168,15 +198,12 @@ class BillsTest {
         Roof roof = Roofs.layOut(List.of(new ReadElement(element, "type", body)), List.of(), roof().settings());
         Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
         values.put("gutter_overhang", new Quantity(0.055, "mm"));
-        Bill bill = Bills.of(roof, new RoofSystem("ends", "", "", "", values, Map.of(), Map.of()), SETTINGS);
+        Bill bill = bill(roof, new RoofSystem("ends", "", "", "", values, Map.of(), Map.of()));
 
-        assertThat(total(bill, "curved sheet")).isEqualTo(24);
-        assertThat(total(bill, "curved trimmed sheet")).isEqualTo(1);
-        assertThat(bill.lines())
-                .filteredOn(l -> l.item().equals("curved sheet"))
-                .singleElement()
-                .satisfies(l -> assertThat(l.length()).isCloseTo(16.755 + 2 * 0.055, within(1e-9)));
-        assertThat(bill.lines()).noneMatch(l -> l.item().equals("sheet"));
+        assertThat(lines(bill, "roof-sheet"))
+                .allMatch(l -> l.id().endsWith("/curved"))
+                .extracting(BillLine::variant, BillLine::count, BillLine::length)
+                .containsExactly(tuple("full width", 24L, 16.865), tuple("trimmed to 200 mm", 1L, 16.865));
     }
 
     private static RoofEdge edge(String id, EdgeKind kind, double v) {
@@ -188,22 +215,63 @@ class BillsTest {
         Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
         metres.forEach((name, value) -> values.put(name, new Quantity(value, "mm")));
         RoofSystem system = new RoofSystem("ends", "", "", "", values, Map.of(), Map.of());
-        return Bills.of(roof, system, SETTINGS).lines().stream()
-                .filter(l -> l.item().equals("sheet") || l.item().equals("trimmed sheet"))
+        return lines(bill(roof, system), "roof-sheet").stream()
                 .map(BillLine::length)
                 .toList();
     }
 
-    /** Ribs at 0, 0.5 ... 10.0 and 10.2: 22 of them, on 5 lines, on 2 planes; 2 screws each. */
+    /** Ribs at 0, 0.5 ... 10.0 and 10.2: 22 of them, on 5 lines, on 2 planes; 1 % and whole boxes of 250. */
     @Test
     void a_clip_sits_on_every_support_under_every_rib() {
-        assertThat(total(bill(), "clip")).isEqualTo(220);
-        assertThat(total(bill(), "primary fixing")).isEqualTo(440);
+        BillLine clips = line(bill(), "clip");
+        assertThat(clips.net()).isEqualTo(220);
+        assertThat(clips.gross()).isEqualTo(222.2);
+        assertThat(clips.ordered()).isEqualTo(250);
+        assertThat(clips.count()).isEqualTo(1);
+        assertThat(clips.each()).isEqualTo("box of 250 pcs");
+        assertThat(clips.variant()).isEqualTo("zone not known 220");
+        assertThat(clips.method()).endsWith("where no edge zones were formed, all as one zone");
+        assertThat(line(bill(), "clip-screw").net()).isEqualTo(440);
+    }
+
+    /** Corners 1 m wide at both ends of plane A: ribs 0, 0.5, 1 and 9.5, 10, 10.2 with 5 clips each; 16 ribs between. */
+    @Test
+    void clips_are_told_apart_by_zone() {
+        Roof roof = roof(plane("A", 10.2, 6, 5));
+        GeometryFactory factory = new GeometryFactory();
+        List<Zone> zones = List.of(
+                new Zone("B", "A", ZoneKind.INTERIOR, 1, 1, factory.toGeometry(new Envelope(1, 9.2, 0, 6)), 1),
+                new Zone("B", "A", ZoneKind.CORNER, 1, 1, factory.toGeometry(new Envelope(0, 1, 0, 6)), 1),
+                new Zone("B", "A", ZoneKind.CORNER, 1, 1, factory.toGeometry(new Envelope(9.2, 10.2, 0, 6)), 1));
+        BillLine clips = line(Bills.of(roof, zones, SYSTEM, SETTINGS, SINGLE), "clip");
+        assertThat(clips.variant()).isEqualTo("corner 30, interior 80");
+        assertThat(clips.parts())
+                .extracting(BillLine.Part::zone, BillLine.Part::net)
+                .containsExactlyInAnyOrder(tuple("corner", 30.0), tuple("interior", 80.0));
+    }
+
+    /** 10.2 m in pieces of 3 m lapped by 0.1: (10.2 - 0.1) / 2.9 = 3.48, so 4; three whole and 10.2 - 3 x 2.9 = 1.5. */
+    @Test
+    void a_flashing_is_lapped_and_ordered_in_stock_lengths() {
+        BillLine ridge = line(bill(), "ridge-cap");
+        assertThat(ridge.net()).isEqualTo(10.2);
+        assertThat(ridge.gross()).isEqualTo(10.5);
+        assertThat(ridge.count()).isEqualTo(4);
+        assertThat(ridge.ordered()).isEqualTo(12);
+        assertThat(ridge.pieces()).containsExactly(new BillLine.Pieces(3, 3), new BillLine.Pieces(1.5, 1));
+        assertThat(line(bill(), "stop-end").net()).isEqualTo(2);
     }
 
     @Test
-    void a_shared_edge_counts_once() {
-        assertThat(total(bill(), "ridge")).isEqualTo(10.2);
+    void a_shared_edge_counts_once_and_names_the_plane_that_shares_it() {
+        BillLine ridge = line(bill(), "ridge-cap");
+        assertThat(ridge.parts()).containsExactly(new BillLine.Part("A", "", List.of("B"), 10.2, 4, List.of("E-1")));
+    }
+
+    /** A ridge over two planes: 22 ribs end on it from either side. */
+    @Test
+    void fillers_close_every_rib_that_ends_on_an_edge() {
+        assertThat(line(bill(), "rib-filler").net()).isEqualTo(44);
     }
 
     /**
@@ -212,7 +280,21 @@ class BillsTest {
      */
     @Test
     void mass_is_that_of_the_strip_the_sheet_is_rolled_from() {
-        assertThat(total(bill(), "sheet mass")).isCloseTo(4.710 * 0.690 / 0.5 * 126, within(1e-6));
+        assertThat(figure(bill(), "Roof sheets, mass")).isCloseTo(4.710 * 0.690 / 0.5 * 126, within(5e-4));
+        double ofLines = lines(bill(), "roof-sheet").stream()
+                .mapToDouble(l -> l.mass().orElseThrow())
+                .sum();
+        assertThat(ofLines).isCloseTo(4.710 * 0.690 / 0.5 * 126, within(1e-3));
+    }
+
+    /** The roof area by blanket rolls: 1.2 x 15 m cover 1.15 x 14.9, so 122.4 m2 take 122.4 x 18 / 17.135 = 128.579. */
+    @Test
+    void rolls_lose_their_laps_by_area() {
+        BillLine blanket = line(bill(), "blanket");
+        assertThat(blanket.net()).isEqualTo(122.4);
+        assertThat(blanket.differences().get(0).quantity()).isCloseTo(128.579 - 122.4, within(1e-3));
+        assertThat(blanket.gross()).isCloseTo(128.579 * 1.03, within(2e-3));
+        assertThat(blanket.count()).isEqualTo(8);
     }
 
     @Test
@@ -221,40 +303,55 @@ class BillsTest {
         values.remove("girth");
         values.remove("clip_spacing");
         RoofSystem poor = new RoofSystem("poor", "", "", "", values, Map.of(), Map.of());
-        Bill bill = Bills.of(roof(plane("A", 10, 6, 5)), poor, SETTINGS);
+        Bill bill = bill(roof(plane("A", 10, 6, 5)), poor);
         assertThat(bill.missing())
-                .containsExactly(
-                        "sheet mass of plane A: roof system poor states no girth",
-                        "clips and primary fixings of plane A: roof system poor states no clip_spacing");
-        assertThat(bill.lines()).extracting(BillLine::item).doesNotContain("sheet mass", "clip", "primary fixing");
+                .contains(
+                        "Roof sheet, its mass: system.girth is not stated by roof system poor",
+                        "Clip, Screw of a clip of plane A: the roof system states no clip_spacing");
+        assertThat(bill.missing())
+                .anyMatch(m -> m.startsWith("Filler between ribs, ridge E-1: edge.ribs is not known"));
+        assertThat(bill.lines()).extracting(BillLine::item).doesNotContain("clip", "clip-screw", "rib-filler");
+        assertThat(lines(bill, "roof-sheet")).allMatch(l -> l.mass().isEmpty());
     }
 
     @Test
     void clips_of_a_plane_without_supports_are_missing() {
-        Bill bill = Bills.of(roof(plane("A", 10, 6, 0)), SYSTEM, SETTINGS);
-        assertThat(bill.missing()).containsExactly("clips and primary fixings of plane A: no support lines were found");
+        Bill bill = bill(roof(plane("A", 10, 6, 0)), SYSTEM);
+        assertThat(bill.missing())
+                .contains("Screw with washer of the mesh, Washer of the mesh, Clip, Screw of a clip of plane A:"
+                        + " no support lines were found");
         assertThat(bill.lines()).extracting(BillLine::item).doesNotContain("clip");
     }
 
-    @Property(tries = 60)
-    void totals_are_the_sums_of_their_lines(
-            @ForAll @DoubleRange(min = 0.3, max = 40) double width,
-            @ForAll @DoubleRange(min = 0.5, max = 30) double run) {
-        Bill bill = Bills.of(roof(plane("A", width, run, 4), plane("B", run, width, 3)), SYSTEM, SETTINGS);
-        double lines = bill.lines().stream().mapToDouble(BillLine::quantity).sum();
-        double totals = bill.totals().stream().mapToDouble(BillLine::quantity).sum();
-        assertThat(totals).isCloseTo(lines, within(1e-9 * Math.max(1, lines)));
-        assertThat(bill.totals()).allSatisfy(total -> assertThat(total.plane()).isEmpty());
+    @Test
+    void transport_and_rolling_are_not_assessed_where_the_settings_say_nothing() {
+        assertThat(bill().figures())
+                .filteredOn(f -> f.what().startsWith("Longest roof sheet against"))
+                .hasSize(2)
+                .allMatch(f -> f.verdict().equals("not assessed") && f.value().isEmpty());
     }
 
     @Property(tries = 60)
-    void ribs_start_and_end_at_the_edges_and_lie_no_farther_apart_than_the_spacing(
-            @ForAll @DoubleRange(min = 0.01, max = 40) double width, @ForAll SetOut setOut) {
-        List<Double> ribs = RibLines.of(new Envelope(2, 2 + width, 0, 1), 0.5, 0.5, setOut);
-        assertThat(ribs.get(0)).isEqualTo(2);
-        assertThat(ribs.get(ribs.size() - 1)).isEqualTo(2 + width);
-        for (int i = 1; i < ribs.size(); i++) {
-            assertThat(ribs.get(i) - ribs.get(i - 1)).isBetween(0.0005, 0.5 + 1.1e-3);
+    void every_line_is_exactly_the_sum_of_its_parts_and_its_differences(
+            @ForAll @DoubleRange(min = 0.3, max = 40) double width,
+            @ForAll @DoubleRange(min = 0.5, max = 30) double run) {
+        for (BuildUp buildUp : List.of(SINGLE, DOUBLE)) {
+            Roof roof = roof(plane("A", width, run, 4), plane("B", run, width, 3));
+            Bill bill = Bills.of(roof, List.of(), SYSTEM, SETTINGS, buildUp);
+            assertThat(bill.lines()).isNotEmpty().allSatisfy(BillsTest::addsUp);
         }
+    }
+
+    private static void addsUp(BillLine line) {
+        BigDecimal parts =
+                line.parts().stream().map(p -> BigDecimal.valueOf(p.net())).reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(parts).as(line.id()).isEqualByComparingTo(BigDecimal.valueOf(line.net()));
+        BigDecimal ordered = line.differences().stream()
+                .map(d -> BigDecimal.valueOf(d.quantity()))
+                .reduce(BigDecimal.valueOf(line.net()), BigDecimal::add);
+        assertThat(ordered).as(line.id()).isEqualByComparingTo(BigDecimal.valueOf(line.ordered()));
+        assertThat(line.ordered()).isGreaterThanOrEqualTo(line.gross());
+        long counted = line.parts().stream().mapToLong(BillLine.Part::count).sum();
+        assertThat(counted).isIn(0L, line.count());
     }
 }

@@ -76,6 +76,7 @@ final class CheckCommand implements Callable<Integer> {
                 given.system(),
                 given.settings(),
                 given.overrides(),
+                given.rates(),
                 home(),
                 given.threads(),
                 given.geometry(),

@@ -13,6 +13,7 @@ import runtrue.report.bcf.BcfVersion;
  * @param system name of a roof system, or the path of its file
  * @param settings used instead of the settings file beside a drop's models
  * @param overrides single settings by key; they win over any settings file
+ * @param rates rate file, used instead of one beside a drop's models
  * @param home folder of the program, where {@code rules/} lies
  * @param threads at least 1
  * @param geometry what the second geometry engine is asked for
@@ -24,6 +25,7 @@ record CheckOptions(
         Optional<String> system,
         Optional<Path> settings,
         Map<String, String> overrides,
+        Optional<Path> rates,
         Path home,
         int threads,
         EngineUse geometry,

@@ -56,6 +56,13 @@ final class CheckSyntax {
             .description("One setting, over those of the settings file. May be given more than once.")
             .build();
 
+    private final OptionSpec rates = option(
+            Path.class,
+            "FILE",
+            "Rates for the quantities, .csv or .xlsx with the columns item, unit, rate, currency. Default: rates.csv or"
+                    + " rates.xlsx beside the models, where there is one.",
+            "--rates");
+
     private final OptionSpec output = option(
             Path.class, "FOLDER", "Where the results go. Default: output/ beside the program.", "-o", "--output");
 
@@ -125,6 +132,7 @@ final class CheckSyntax {
                 system,
                 settings,
                 overrides,
+                rates,
                 output,
                 failOn,
                 geometry,
@@ -166,6 +174,10 @@ final class CheckSyntax {
 
     Map<String, String> overrides() {
         return given(overrides, Map.<String, String>of());
+    }
+
+    Optional<Path> rates() {
+        return Optional.ofNullable(rates.getValue());
     }
 
     Optional<Path> output() {

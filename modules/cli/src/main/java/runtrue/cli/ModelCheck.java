@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -23,8 +24,11 @@ import runtrue.report.Workbooks;
 import runtrue.report.bcf.IssueFile;
 import runtrue.report.drawing.RoofPlan;
 import runtrue.report.drawing.RoofPlans;
+import runtrue.report.rates.RateException;
 import runtrue.result.CheckResult;
+import runtrue.result.build.BillInput;
 import runtrue.result.build.CheckInput;
+import runtrue.result.build.RateList;
 import runtrue.result.build.ResultBuilder;
 import runtrue.result.build.Trust;
 import runtrue.result.json.ResultJson;
@@ -41,6 +45,7 @@ import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
+import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.Concessions;
 import runtrue.rules.judge.DropFacts;
@@ -96,12 +101,18 @@ final class ModelCheck implements DropCheck {
     }
 
     /** Settings and roof system of one drop; read beside the first indexing, since neither needs the other. */
-    private record Choices(DropSettings settings, RoofSystem system, List<Concession> concessions) {}
+    private record Choices(
+            DropSettings settings,
+            RoofSystem system,
+            BuildUp buildUp,
+            Optional<RateList> rates,
+            List<Concession> concessions) {}
 
     private Choices choices(Drop drop) {
         try {
             DropSettings settings = named.settings(drop);
-            return new Choices(settings, named.system(settings), concessions(drop));
+            RoofSystem system = named.system(settings);
+            return new Choices(settings, system, named.buildUp(settings, system), rates(drop), concessions(drop));
         } catch (RuleException e) {
             // What the drop's own file says wrong concerns that drop alone.
             CheckOptions given = named.options();
@@ -110,6 +121,17 @@ final class ModelCheck implements DropCheck {
                     && given.system().isEmpty()
                     && given.overrides().isEmpty();
             throw own ? CheckException.ofDrop(String.valueOf(e.getMessage()), e) : e;
+        }
+    }
+
+    /** What is wrong with a rate file beside the models concerns the one drop. */
+    private Optional<RateList> rates(Drop drop) {
+        try {
+            return named.rates(drop);
+        } catch (RateException e) {
+            throw named.options().rates().isPresent()
+                    ? CheckException.ofOptions(String.valueOf(e.getMessage()), e)
+                    : CheckException.ofDrop(String.valueOf(e.getMessage()), e);
         }
     }
 
@@ -135,7 +157,6 @@ final class ModelCheck implements DropCheck {
                 elements.members(),
                 elements.surround(),
                 RoofChoices.of(chosen.settings(), chosen.system(), elements.origin(), open.trueNorth(), tolerances));
-        Bill bill = Bills.of(roof, chosen.system(), chosen.settings());
         Trust trust = new Trust(
                 elements.members(),
                 StatedValues.of(open.models(), elements, roof, StatedTolerances.standard()),
@@ -149,6 +170,7 @@ final class ModelCheck implements DropCheck {
                     zones.addAll(made);
                     return made;
                 });
+        Bill bill = Bills.of(roof, zones, chosen.system(), chosen.settings(), chosen.buildUp());
         Concessions.Applied conceded =
                 Concessions.apply(judged, chosen.concessions(), LocalDate.ofInstant(runStamp, UTC));
         CheckResult result = ResultBuilder.build(new CheckInput(
@@ -163,7 +185,7 @@ final class ModelCheck implements DropCheck {
                 zones,
                 conceded.judgements(),
                 conceded.uses(),
-                bill,
+                new BillInput(bill, chosen.buildUp(), chosen.rates()),
                 ResultParts.unread(elements),
                 trust,
                 axes));

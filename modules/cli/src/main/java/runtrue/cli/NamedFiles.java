@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.drop.Drop;
+import runtrue.report.rates.RateFiles;
+import runtrue.result.build.RateList;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RoofSystems;
@@ -15,13 +17,18 @@ import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
 import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
+import runtrue.rules.buildup.BuildUp;
+import runtrue.rules.buildup.BuildUps;
 
 /**
- * The rule set, roof system and settings that the options name, or those that come with the program. What is named but is
+ * The rule set, roof system, build-up, rates and settings that the options name, or those that come with the program. What is named but is
  * not there, or is wrong, ends in a {@link RuleException} that says so.
  */
 record NamedFiles(CheckOptions options) {
     private static final String DEFAULT_RULES = "long-run-sheets";
+
+    /** For systems that name none: the plainest. */
+    private static final String DEFAULT_BUILD_UP = "single-skin";
 
     RuleSet ruleSet() {
         return options.rules()
@@ -46,6 +53,37 @@ record NamedFiles(CheckOptions options) {
                 .orElseGet(() -> bundledSystem(nameOrFile));
     }
 
+    /** The build-up that the drop's settings name, or else its roof system. */
+    BuildUp buildUp(DropSettings settings, RoofSystem system) {
+        String name = Optional.ofNullable(settings.texts().get("build_up"))
+                .or(() -> Optional.ofNullable(system.texts().get("build_up")))
+                .orElse(DEFAULT_BUILD_UP);
+        return ofProgram("build-ups", name)
+                .map(file -> BuildUps.load(file).shownAs(shown(file)))
+                .orElseGet(() -> bundledBuildUp(name));
+    }
+
+    private BuildUp bundledBuildUp(String name) {
+        try {
+            return BuildUps.bundled(name);
+        } catch (RuleException e) {
+            throw new RuleException(name + ": no build-up of that name." + known("build-ups"), e);
+        }
+    }
+
+    /** The rate file that the options name, or else the one beside the models. */
+    Optional<RateList> rates(Drop drop) {
+        return options.rates()
+                .map(NamedFiles::present)
+                .or(() -> RateFiles.NAMES.stream()
+                        .map(drop.folder()::resolve)
+                        .filter(Files::isRegularFile)
+                        .filter(file -> drop.files().stream()
+                                .allMatch(f -> drop.folder().equals(f.path().getParent())))
+                        .findFirst())
+                .map(RateFiles::read);
+    }
+
     /** Files of the program are told from its folder on, so that results do not depend on where it lies. */
     private String shown(Path file) {
         return options.home().relativize(file).toString().replace('\\', '/');
@@ -56,14 +94,14 @@ record NamedFiles(CheckOptions options) {
             return RoofSystems.bundled(name);
         } catch (RuleException e) {
             throw new RuleException(
-                    name + ": no roof system of that name." + knownSystems()
+                    name + ": no roof system of that name." + known("systems")
                             + " A file of your own is given with its ending, .yaml.",
                     e);
         }
     }
 
-    private String knownSystems() {
-        Path folder = rules().resolve("systems");
+    private String known(String kind) {
+        Path folder = rules().resolve(kind);
         if (!Files.isDirectory(folder)) {
             return "";
         }

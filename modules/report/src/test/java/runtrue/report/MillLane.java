@@ -482,28 +482,64 @@ final class MillLane {
 
     private static BillResult bill() {
         return new BillResult(
+                new BillResult.BuildUp(
+                        "single-skin", "Single skin", "Invented for the demo.", "rules/build-ups/ours.yaml"),
+                List.of(sheets(), clips(), ridge(), gutter()),
                 List.of(
-                        line("sheet", "Sheets 500, full width", "P-3f2a", 25, "pcs", 8),
-                        line("clip", "Clips, one per support under each rib", "P-3f2a", 130, "pcs", 0),
-                        line("insulation", "Insulation", "P-3f2a", 100, "m2", 0)),
-                List.of(
-                        line("sheet", "Sheets 500, full width", "", 49, "pcs", 8),
-                        line("insulation", "Insulation", "", 200, "m2", 0),
-                        line("ridge", "Ridge", "", 12.5, "m", 0),
-                        line("mass", "Mass of sheets", "", 1240.5, "kg", 0)),
-                List.of("Clips of the lean-to: no support was found."));
+                        new BillResult.Figure("Longest roof sheet", OptionalDouble.of(8), "m", "", "as ordered"),
+                        new BillResult.Figure(
+                                "Longest roof sheet against transport",
+                                OptionalDouble.of(13.5),
+                                "m",
+                                "fits",
+                                "8.000 m is ordered; longest that can be brought to this site"),
+                        new BillResult.Figure(
+                                "Mass of a pack to lift",
+                                OptionalDouble.empty(),
+                                "kg",
+                                "",
+                                "not known: add sheets_per_pack to runtrue.yaml")),
+                List.of("Clips of the lean-to: no support was found."),
+                Optional.empty());
     }
 
-    private static BillResult.Line line(
-            String item, String description, String plane, double quantity, String unit, double length) {
-        return new BillResult.Line(
-                item,
-                description,
-                plane,
-                new Measure(quantity, unit),
-                length,
-                "Counted per plane from the layout, before allowances.",
-                plane.isEmpty() ? List.of("P-3f2a", "P-77b0") : List.of(plane));
+    private static BillResult.Line sheets() {
+        return line("roof-sheet", "Roof sheet 500", "full width", "m2", List.of(195.2, 196.0, 196.0))
+                .counted(49, "sheet", 8)
+                .because("openings", 0.8)
+                .from("P-3f2a", 97.6, 25, "P-3f2a")
+                .from("P-77b0", 97.6, 24, "P-77b0")
+                .line();
+    }
+
+    private static BillResult.Line clips() {
+        return line("clip", "Clip", "edge zone", "pcs", List.of(130.0, 131.3, 250.0))
+                .counted(1, "box of 250 pcs", 0)
+                .because("bent or lost, 1 %", 1.3)
+                .because("last box is not used up", 118.7)
+                .from("P-3f2a", 130, 0, "P-3f2a/L1", "P-3f2a/L2", "P-3f2a/L3")
+                .line();
+    }
+
+    private static BillResult.Line ridge() {
+        return line("ridge-cap", "Ridge cap", "", "m", List.of(12.5, 12.9, 15.0))
+                .counted(5, "stock length of 3 m", 3)
+                .because("laps of 100 mm", 0.4)
+                .because("every run begins with a new stock length; offcuts are not used elsewhere", 2.1)
+                .pieces(3, 4)
+                .pieces(0.9, 1)
+                .from("P-3f2a", 12.5, 5, "E-02")
+                .line();
+    }
+
+    private static BillResult.Line gutter() {
+        return line("gutter", "Gutter, length only", "", "m", List.of(12.5, 12.5, 12.5))
+                .from("P-3f2a", 12.5, 0, "E-01")
+                .line();
+    }
+
+    private static BillLines line(String item, String description, String variant, String unit, List<Double> amounts) {
+        return new BillLines(item, description, variant, unit, amounts);
     }
 
     private static List<UnreadElement> unread() {

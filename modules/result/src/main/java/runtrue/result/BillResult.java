@@ -1,40 +1,135 @@
 package runtrue.result;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Quantities of the drop.
  *
- * @param totals over all planes
+ * @param buildUp by which they were taken off
+ * @param lines what to order, in the order of the build-up
+ * @param figures areas, coil, lifting and transport
  * @param missing what could not be worked out and why, one sentence each
+ * @param rates absent when no rate file was given
  */
-public record BillResult(List<Line> lines, List<Line> totals, List<String> missing) {
+public record BillResult(
+        BuildUp buildUp, List<Line> lines, List<Figure> figures, List<String> missing, Optional<Rates> rates) {
     public BillResult {
         lines = List.copyOf(lines);
-        totals = List.copyOf(totals);
+        figures = List.copyOf(figures);
         missing = List.copyOf(missing);
     }
 
     /**
-     * One quantity.
+     * The layers and fixings that items come from.
      *
-     * @param item for example {@code sheet}, {@code clip}, {@code ridge}
-     * @param plane id; empty in totals
-     * @param quantity in its unit: {@code m}, {@code m2}, {@code kg} or {@code pcs}
-     * @param lengthMetres of each piece where pieces are ordered by length, else 0
-     * @param method how it was worked out
-     * @param from ids of planes, edges or support lines that it was taken from
+     * @param source who published its figures, or that they are invented for the demo
+     */
+    public record BuildUp(String name, String title, String source, String file) {}
+
+    /**
+     * One thing to order. Quantities are in {@code unit}: net, the differences and ordered add up exactly to three decimals,
+     * and so do the parts.
+     *
+     * @param id unique in the bill
+     * @param item id of the build-up's item
+     * @param section heading that it stands under
+     * @param variant zone, trimmed width or the like; may be empty
+     * @param unit {@code m}, {@code m2} or {@code pcs}
+     * @param net by the geometry
+     * @param gross with laps, waste and what reaches past the geometry
+     * @param ordered in whole pieces, packs or steps
+     * @param differences from net to ordered
+     * @param count of packs, rolls, stock lengths, sheets or pieces; 0 for what is ordered by measure
+     * @param each what is counted, for example {@code box of 250 pcs}
+     * @param lengthMetres of each sheet or stock length, else 0
+     * @param massKilograms of what is ordered; absent where it is not known
+     * @param pieces required lengths that stock lengths are cut to
+     * @param method how the net quantity was worked out
+     * @param about how it is laid or fixed
+     * @param source where the rule comes from
+     * @param parts by plane
+     * @param rate absent where none was given
      */
     public record Line(
+            String id,
             String item,
+            String section,
             String description,
-            String plane,
-            Measure quantity,
+            String variant,
+            String unit,
+            double net,
+            double gross,
+            double ordered,
+            List<Difference> differences,
+            long count,
+            String each,
             double lengthMetres,
+            OptionalDouble massKilograms,
+            List<Pieces> pieces,
             String method,
-            List<String> from) {
+            String about,
+            String source,
+            List<Part> parts,
+            Optional<Rate> rate) {
         public Line {
+            differences = List.copyOf(differences);
+            pieces = List.copyOf(pieces);
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** Why more is ordered than the geometry needs; negative where it is less. */
+    public record Difference(String reason, double quantity) {}
+
+    /** Required pieces of one length. */
+    public record Pieces(double lengthMetres, long count) {}
+
+    /**
+     * What a line takes from one plane.
+     *
+     * @param plane id; empty for edges of no plane
+     * @param zone of clips: corner, edge or interior; empty for what is not told apart or not known
+     * @param sharedWith other planes of the edges, with which nothing is counted again
+     * @param count of sheets or stock lengths; 0 for what is packed over planes
+     * @param from ids of planes, edges, support lines or openings
+     */
+    public record Part(String plane, String zone, List<String> sharedWith, double net, long count, List<String> from) {
+        public Part {
+            sharedWith = List.copyOf(sharedWith);
             from = List.copyOf(from);
+        }
+    }
+
+    /**
+     * A figure about the whole order.
+     *
+     * @param value absent where it could not be worked out
+     * @param verdict {@code fits}, {@code does not fit}, {@code not assessed}; empty where nothing is compared
+     * @param remark how it was worked out, or why not
+     */
+    public record Figure(String what, OptionalDouble value, String unit, String verdict, String remark) {}
+
+    /**
+     * Price of one unit.
+     *
+     * @param unit as the rate file says it
+     * @param of which figure of the line it multiplies: {@code ordered}, {@code count}, {@code length} (count x length of
+     *     each) or {@code mass}
+     */
+    public record Rate(double value, String currency, String unit, String of) {}
+
+    /**
+     * The rate file.
+     *
+     * @param unknown rates for nothing in this bill, with their place in the file
+     * @param unpriced ids of lines without a rate
+     */
+    public record Rates(String file, List<String> unknown, List<String> unpriced) {
+        public Rates {
+            unknown = List.copyOf(unknown);
+            unpriced = List.copyOf(unpriced);
         }
     }
 }

@@ -49,7 +49,7 @@ public record CheckResult(
         List<HealthLine> health,
         List<String> cautions) {
     /** Name and version of the format; the number rises when a reader of the older one would be misled. */
-    public static final String FORMAT = "runtrue-result/1";
+    public static final String FORMAT = "runtrue-result/2";
 
     public CheckResult {
         files = List.copyOf(files);

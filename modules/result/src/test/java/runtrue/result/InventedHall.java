@@ -10,13 +10,16 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 import runtrue.bill.Bill;
+import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.ifc.stated.AreaMeaning;
 import runtrue.ifc.stated.StatedKind;
 import runtrue.ifc.stated.StatedQuantity;
+import runtrue.result.build.BillInput;
 import runtrue.result.build.CheckInput;
+import runtrue.result.build.RateList;
 import runtrue.result.build.Trust;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.Interval;
@@ -46,6 +49,7 @@ import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.Severity;
+import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.ConcessionUse;
 import runtrue.shape.Shape;
@@ -114,10 +118,18 @@ public final class InventedHall {
                                 "concessions.yaml:2"),
                         ConcessionUse.State.UNKNOWN,
                         "No finding of this drop has that id.")),
-                new Bill(
-                        List.of(new BillLine("sheet", "Sheets", plane.id(), 20, "pcs", 6, "counted", List.of("P-1"))),
-                        List.of(new BillLine("sheet", "Sheets", "", 20, "pcs", 6, "counted", List.of("P-1"))),
-                        List.of()),
+                new BillInput(
+                        new Bill(
+                                List.of(sheets()),
+                                List.of(new BillFigure(
+                                        "Longest roof sheet", OptionalDouble.of(6), "m", "", "as ordered")),
+                                List.of()),
+                        new BuildUp("ours", "Ours", "Invented for the demo", "ours.yaml", Map.of(), List.of()),
+                        Optional.of(new RateList(
+                                "rates.csv",
+                                List.of(
+                                        new RateList.Entry("roof-sheet", "m", 12.5, "EUR", 2),
+                                        new RateList.Entry("dovecote", "pcs", 900, "EUR", 3))))),
                 List.of(new UnreadElement(
                         "2Bad", "Dome", "IfcRoof", "architecture.ifc", 77, "Roof", "roof", "Body/AdvancedBrep", "No.")),
                 trust(slab),
@@ -125,6 +137,29 @@ public final class InventedHall {
                         "Grid",
                         "B",
                         List.of(Vector3D.of(430_000, 5_300_000, 120), Vector3D.of(430_012, 5_300_000, 120)))));
+    }
+
+    private static BillLine sheets() {
+        return new BillLine(
+                "roof-sheet/6.000",
+                "roof-sheet",
+                "Sheets",
+                "Roof sheet",
+                "full width",
+                "m2",
+                59.5,
+                60,
+                60,
+                List.of(new BillLine.Difference("openings", 0.5)),
+                20,
+                "sheet",
+                6,
+                OptionalDouble.of(390),
+                List.of(new BillLine.Pieces(6, 20)),
+                "counted",
+                "Snapped on.",
+                "Common practice, no source",
+                List.of(new BillLine.Part("P-1", "", List.of(), 59.5, 20, List.of("P-1"))));
     }
 
     private static Trust trust(Element slab) {

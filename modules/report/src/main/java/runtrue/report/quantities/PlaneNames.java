@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import runtrue.result.BillResult;
 import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 
@@ -30,9 +29,9 @@ final class PlaneNames {
         return String.join("\n", ids.stream().map(this::of).toList());
     }
 
-    /** Where a line of the bill comes from: its support lines by number, and ids of the rest. */
-    String sources(BillResult.Line line) {
-        List<Integer> numbers = line.from().stream()
+    /** Where a part of the bill comes from: its support lines by number, and ids of the rest. */
+    String sources(List<String> from) {
+        List<Integer> numbers = from.stream()
                 .filter(lines::containsKey)
                 .map(lines::get)
                 .sorted()
@@ -40,7 +39,7 @@ final class PlaneNames {
                 .toList();
         Stream<String> supports =
                 numbers.isEmpty() ? Stream.of() : Stream.of("support lines " + NumberRuns.of(numbers));
-        Stream<String> others = line.from().stream().filter(id -> !lines.containsKey(id));
+        Stream<String> others = from.stream().filter(id -> !lines.containsKey(id));
         return Stream.concat(supports, others).collect(Collectors.joining(", "));
     }
 }

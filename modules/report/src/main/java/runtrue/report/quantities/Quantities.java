@@ -1,5 +1,6 @@
 package runtrue.report.quantities;
 
+import java.util.ArrayList;
 import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
@@ -12,9 +13,8 @@ public final class Quantities {
     private Quantities() {}
 
     public static List<Page> pages(CheckResult result) {
-        return List.of(
-                Cover.page(result, "Roof quantities"),
-                BillSheets.totals(result),
+        List<Page> pages = new ArrayList<>(order(result));
+        pages.addAll(List.of(
                 PlanesSheet.page(result),
                 SheetGroupsSheet.page(result),
                 SheetListSheet.page(result),
@@ -22,9 +22,21 @@ public final class Quantities {
                 SupportsSheet.page(result),
                 SpansSheet.page(result),
                 EdgesSheet.page(result),
-                BillSheets.perPlane(result),
                 MethodsSheet.page(result),
                 NotRead.notReadOrAssessed(result),
-                TolerancesSheet.page(result));
+                TolerancesSheet.page(result)));
+        return pages;
+    }
+
+    /** What to order, what it costs where rates are known, how much of it is waste, and where it is from. */
+    private static List<Page> order(CheckResult result) {
+        List<Page> pages = new ArrayList<>(List.of(Cover.page(result, "Roof quantities"), OrderSheet.page(result)));
+        result.bill().rates().ifPresent(rates -> pages.add(CostSheet.page(result, rates)));
+        pages.addAll(List.of(
+                WasteSheet.page(result),
+                TakenFromSheet.page(result),
+                PiecesSheet.page(result),
+                LiftingSheet.page(result)));
+        return pages;
     }
 }

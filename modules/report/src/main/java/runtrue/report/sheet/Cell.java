@@ -3,7 +3,7 @@ package runtrue.report.sheet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** One cell: a text, a number, or nothing. */
+/** One cell: a text, a number, a formula of ours, or nothing. */
 public sealed interface Cell {
     Look look();
 
@@ -11,6 +11,14 @@ public sealed interface Cell {
     record Text(String text, Look look) implements Cell {}
 
     record Figure(double value, Look look) implements Cell {}
+
+    /**
+     * A formula that a spreadsheet program works out anew.
+     *
+     * @param formula of cell references and functions only: never made of what came from outside
+     * @param value that it comes to now
+     */
+    record Formula(String formula, double value, Look look) implements Cell {}
 
     record Blank(Look look) implements Cell {}
 

@@ -6,7 +6,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 
-/** Writes the rows of a page. Texts become string cells whatever they look like; nothing ever becomes a formula. */
+/** Writes the rows of a page. Texts become string cells whatever they look like; formulas are only those that the program makes itself. */
 final class RowWriter {
     private static final int DECIMALS = 9;
 
@@ -44,6 +44,9 @@ final class RowWriter {
             target.setCellValue(CellText.clean(text.text()));
         } else if (cell instanceof Cell.Figure figure) {
             target.setCellValue(rounded(figure.value()));
+        } else if (cell instanceof Cell.Formula formula) {
+            target.setCellFormula(formula.formula());
+            target.setCellValue(rounded(formula.value()));
         }
     }
 }

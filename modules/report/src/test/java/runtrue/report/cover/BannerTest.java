@@ -3,6 +3,7 @@ package runtrue.report.cover;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import runtrue.report.sheet.Look;
 import runtrue.result.BillResult;
@@ -39,7 +40,8 @@ class BannerTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                new BillResult(List.of(), List.of(), List.of()),
+                new BillResult(
+                        new BillResult.BuildUp("", "", "", ""), List.of(), List.of(), List.of(), Optional.empty()),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -1,7 +1,6 @@
 package runtrue.result.build;
 
 import java.util.List;
-import runtrue.bill.Bill;
 import runtrue.ifc.GridAxis;
 import runtrue.result.FileInfo;
 import runtrue.result.RuleSetInfo;
@@ -34,7 +33,7 @@ public record CheckInput(
         List<Zone> zones,
         List<Judgement> judgements,
         List<ConcessionUse> concessions,
-        Bill bill,
+        BillInput bill,
         List<UnreadElement> unread,
         Trust trust,
         List<GridAxis> axes) {

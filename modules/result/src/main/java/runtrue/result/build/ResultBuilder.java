@@ -7,18 +7,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import runtrue.bill.Bill;
-import runtrue.bill.BillLine;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
-import runtrue.result.BillResult;
 import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
 import runtrue.result.ConcessionResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.FileInfo;
 import runtrue.result.GridLine;
-import runtrue.result.Measure;
 import runtrue.result.Outcome;
 import runtrue.result.RoofSystemInfo;
 import runtrue.result.UnreadElement;
@@ -91,7 +87,7 @@ public final class ResultBuilder {
                         .map(findings::conforming)
                         .toList(),
                 input.concessions().stream().map(ResultBuilder::concession).toList(),
-                bill(input.bill()),
+                BillMapping.of(input.bill()),
                 input.unread(),
                 roof.unplaced().stream().map(ResultBuilder::unplaced).toList(),
                 TrustMapping.methods(roof, input.trust().members()),
@@ -192,24 +188,6 @@ public final class ResultBuilder {
                 concession.upTo().map(Quantities::text).orElse(""),
                 use.remark(),
                 concession.from());
-    }
-
-    private static BillResult bill(Bill bill) {
-        return new BillResult(
-                bill.lines().stream().map(ResultBuilder::line).toList(),
-                bill.totals().stream().map(ResultBuilder::line).toList(),
-                bill.missing());
-    }
-
-    private static BillResult.Line line(BillLine line) {
-        return new BillResult.Line(
-                line.item(),
-                line.description(),
-                line.plane(),
-                new Measure(Rounded.of(line.quantity()), line.unit()),
-                Rounded.of(line.length()),
-                line.method(),
-                line.from());
     }
 
     private static UnreadElement unplaced(Roof.Unplaced unplaced) {

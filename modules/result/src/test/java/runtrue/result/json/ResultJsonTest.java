@@ -45,7 +45,7 @@ class ResultJsonTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'\"format\" : \"runtrue-result/1\"', '\"format\" : \"runtrue-result/9\"'",
+        "'\"format\" : \"runtrue-result/2\"', '\"format\" : \"runtrue-result/9\"'",
         "'\"pitchDegrees\"', '\"pitch\"'",
         "'\"outcome\" : \"not assessed\"', '\"outcome\" : \"fine\"'",
         "'\"notAssessed\" : 1', '\"notAssessed\" : -1'",
@@ -94,12 +94,12 @@ class ResultJsonTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"{\"format\":\"runtrue-result/2\"}", "{}", "[1]"})
+    @ValueSource(strings = {"{\"format\":\"runtrue-result/1\"}", "{}", "[1]"})
     void anotherFormatIsRefusedByName(String json) throws IOException {
         Path file = Files.writeString(folder.resolve("other.json"), json);
         assertThatThrownBy(() -> ResultJson.read(file))
                 .isInstanceOf(IOException.class)
-                .hasMessageContaining("other.json is not a runtrue-result/1 result");
+                .hasMessageContaining("other.json is not a runtrue-result/2 result");
     }
 
     @Test

@@ -15,7 +15,7 @@ import runtrue.rules.units.Unit;
  * @param when whether it is for this subject at all; an item without it is for all of its kind
  * @param quantity of one subject, in the unit's dimension
  * @param unit that people read quantities in
- * @param byZone whether the places in corner, edge and interior zones are told apart
+ * @param zones whether the places in corner, edge and interior zones are told apart
  * @param lap that lengths, or the ends of rolls and sheets, overlap by
  * @param sideLap that rolls overlap by at their sides
  * @param waste what is lost in cutting and handling
@@ -36,7 +36,7 @@ public record BuildUpItem(
         Optional<Expression> when,
         Amount quantity,
         Unit unit,
-        boolean byZone,
+        Zoning zones,
         double lap,
         double sideLap,
         Optional<Waste> waste,

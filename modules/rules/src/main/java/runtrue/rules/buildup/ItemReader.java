@@ -58,7 +58,7 @@ final class ItemReader {
                 when,
                 quantity.get(),
                 unit.get(),
-                item.text("by zone").filter("true"::equals).isPresent(),
+                item.text("zones").flatMap(Zoning::find).orElse(Zoning.NONE),
                 length(item, "lap").orElse(0.0),
                 length(item, "side lap").orElse(0.0),
                 item.mapping("waste").flatMap(this::waste),

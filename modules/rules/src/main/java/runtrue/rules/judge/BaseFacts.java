@@ -1,13 +1,9 @@
 package runtrue.rules.judge;
 
-import java.util.Map;
 import runtrue.roof.Roof;
 import runtrue.rules.DropSettings;
-import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
-import runtrue.rules.SettingsFiles;
 import runtrue.rules.cel.FactCatalogue;
-import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.Facts;
 
 /** Facts that hold for a whole drop: the system's, the settings', the drop's own. */
@@ -15,9 +11,7 @@ final class BaseFacts {
     private BaseFacts() {}
 
     static Facts of(FactCatalogue catalogue, RoofSystem system, DropSettings settings, Roof roof, DropFacts drop) {
-        Facts facts = Facts.empty();
-        system(facts, catalogue, system);
-        settings(facts, catalogue, settings);
+        Facts facts = StatedFacts.of(catalogue, system, settings);
         double area = roof.planes().stream().mapToDouble(p -> p.plane().area()).sum();
         facts.know("drop.name", drop.name(), "")
                 .know("drop.files", drop.files(), "")
@@ -28,40 +22,5 @@ final class BaseFacts {
                 .know("drop.has_true_north", drop.hasTrueNorth(), "")
                 .know("drop.has_grid", drop.hasGrid(), "");
         return facts;
-    }
-
-    private static void system(Facts facts, FactCatalogue catalogue, RoofSystem system) {
-        String evidence = "roof system " + system.name();
-        for (Map.Entry<String, FactSpec> entry : catalogue.group("system").entrySet()) {
-            String name = entry.getKey();
-            Quantity value = system.values().get(name);
-            String text = system.texts().get(name);
-            if (value != null) {
-                facts.know("system." + name, value.si(), evidence);
-            } else if (text != null) {
-                facts.know("system." + name, text, evidence);
-            } else {
-                facts.miss("system." + name, "is not stated by " + evidence);
-            }
-        }
-    }
-
-    private static void settings(Facts facts, FactCatalogue catalogue, DropSettings settings) {
-        for (String name : catalogue.group("settings").keySet()) {
-            String fact = "settings." + name;
-            String origin = settings.origins().getOrDefault(name, "settings");
-            Quantity value = settings.values().get(name);
-            String text = settings.texts().get(name);
-            Boolean truth = settings.switches().get(name);
-            if (value != null) {
-                facts.know(fact, value.si(), origin);
-            } else if (text != null) {
-                facts.know(fact, text, origin);
-            } else if (truth != null) {
-                facts.know(fact, truth, origin);
-            } else {
-                facts.miss(fact, "is not stated; add " + name + " to " + SettingsFiles.NAME);
-            }
-        }
     }
 }

@@ -1,4 +1,4 @@
-package runtrue.bill;
+package runtrue.bill.count;
 
 import java.util.ArrayList;
 import java.util.List;

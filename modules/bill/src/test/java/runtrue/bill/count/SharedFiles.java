@@ -1,4 +1,4 @@
-package runtrue.bill;
+package runtrue.bill.count;
 
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 

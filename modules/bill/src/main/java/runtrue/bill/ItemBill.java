@@ -1,0 +1,168 @@
+package runtrue.bill;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import runtrue.bill.count.RoofSubjects;
+import runtrue.bill.count.Subject;
+import runtrue.roof.EdgeKind;
+import runtrue.roof.ZoneKind;
+import runtrue.rules.buildup.BuildUpItem;
+import runtrue.rules.buildup.BuildUpItem.Packing;
+import runtrue.rules.buildup.CountedOn;
+import runtrue.rules.buildup.ItemKind;
+import runtrue.rules.buildup.Zoning;
+import runtrue.rules.units.Quantities;
+
+/** Lines of one item that is not cut to length: one, or one for each zone. */
+final class ItemBill {
+    private static final String NO_ZONE = "zone not known";
+
+    private final BuildUpItem item;
+    private final RoofSubjects roof;
+    private final Amounts amounts;
+
+    ItemBill(BuildUpItem item, RoofSubjects roof, Amounts amounts) {
+        this.item = item;
+        this.roof = roof;
+        this.amounts = amounts;
+    }
+
+    /** What is 0 makes no line. */
+    List<BillLine> lines() {
+        Map<String, List<Subject>> byZone = new HashMap<>();
+        for (Subject subject : roof.of(item)) {
+            if (amounts.applies(item, subject)) {
+                byZone.computeIfAbsent(item.zones() == Zoning.APART ? subject.zone() : "", z -> new ArrayList<>())
+                        .add(subject);
+            }
+        }
+        List<BillLine> lines = new ArrayList<>();
+        for (String zone : zones()) {
+            List<Subject> subjects = byZone.getOrDefault(zone, List.of());
+            line(variant(zone), subjects).ifPresent(lines::add);
+        }
+        return lines;
+    }
+
+    /** Zones in the order of their gravity, then what lies in none. */
+    private static List<String> zones() {
+        List<String> zones = new ArrayList<>();
+        for (ZoneKind kind : ZoneKind.values()) {
+            zones.add(kind.label());
+        }
+        zones.add("");
+        return zones;
+    }
+
+    private String variant(String zone) {
+        if (item.zones() != Zoning.APART) {
+            return "";
+        }
+        return zone.isEmpty() ? NO_ZONE : zone + " zone";
+    }
+
+    /** {@code corner 54, edge 538, interior 1176}. */
+    private String byZone(Taken taken) {
+        List<String> texts = new ArrayList<>();
+        for (String zone : zones()) {
+            double net = taken.parts().stream()
+                    .filter(p -> p.zone().equals(zone))
+                    .mapToDouble(BillLine.Part::net)
+                    .sum();
+            if (net > 0) {
+                texts.add((zone.isEmpty() ? NO_ZONE : zone) + String.format(Locale.ROOT, " %.0f", net));
+            }
+        }
+        return String.join(", ", texts);
+    }
+
+    private Optional<BillLine> line(String variant, List<Subject> subjects) {
+        Taken taken = new Taken();
+        Optional<StockRuns> stock = item.kind() == ItemKind.LENGTH
+                ? item.packing().map(p -> new StockRuns(p, item.lap()))
+                : Optional.empty();
+        for (Subject subject : subjects) {
+            Optional<Double> quantity = amounts.quantity(item, subject);
+            if (quantity.isPresent() && quantity.get() > 0) {
+                double total = quantity.get() * subject.times();
+                long pieces = stock.map(s -> pieces(s, subject, total)).orElse(0L);
+                Subject placed = item.zones() == Zoning.NONE ? subject.inNoZone() : subject;
+                taken.add(placed, total / item.unit().inSi(), pieces);
+            }
+        }
+        if (taken.net() == 0) {
+            return Optional.empty();
+        }
+        long laps = Thousandths.of(stock.map(StockRuns::laps).orElseGet(() -> rollLaps(taken))
+                / item.unit().inSi());
+        return Optional.of(line(variant, taken, Order.of(item, taken.net(), laps, taken.count()), stock));
+    }
+
+    /** The quantity goes over the subject's unbroken stretches by their lengths. */
+    private static long pieces(StockRuns stock, Subject subject, double quantity) {
+        double length = subject.runs().stream().mapToDouble(r -> r).sum();
+        if (length <= 0) {
+            return stock.add(quantity);
+        }
+        return subject.runs().stream()
+                .mapToLong(run -> stock.add(run * quantity / length))
+                .sum();
+    }
+
+    /** What rolls lose to laps, by area: how many strips lie side by side is not laid out. */
+    private double rollLaps(Taken taken) {
+        if (item.packing().filter(p -> p.width() > 0).isEmpty()) {
+            return 0;
+        }
+        Packing roll = item.packing().get();
+        double covers = (roll.width() - item.sideLap()) * (roll.length() - item.lap());
+        return Thousandths.quantity(taken.net()) * item.unit().inSi() * (roll.holds() / covers - 1);
+    }
+
+    private BillLine line(String variant, Taken taken, Order order, Optional<StockRuns> stock) {
+        Optional<Double> mass = amounts.mass(item, roof.drop());
+        return new BillLine(
+                variant.isEmpty() ? item.id() : item.id() + "/" + variant.split(" ", 2)[0],
+                item.id(),
+                item.section(),
+                item.name(),
+                item.zones() == Zoning.TOGETHER ? byZone(taken) : variant,
+                item.unit().symbol(),
+                Thousandths.quantity(taken.net()),
+                order.gross(),
+                order.ordered(),
+                order.differences(),
+                order.count(),
+                order.each(),
+                stock.isPresent() ? item.packing().map(Packing::length).orElse(0.0) : 0,
+                mass.isPresent()
+                        ? OptionalDouble.of(Thousandths.quantity(Thousandths.of(mass.get() * order.ordered())))
+                        : OptionalDouble.empty(),
+                stock.map(StockRuns::pieces).orElse(List.of()),
+                method(taken),
+                item.about(),
+                item.source(),
+                taken.parts());
+    }
+
+    private String method(Taken taken) {
+        String quantity = item.quantity()
+                .fixed()
+                .map(Quantities::text)
+                .orElseGet(() -> item.quantity().expression().map(e -> e.text()).orElse(""));
+        String each = "for each " + item.on().label();
+        if (item.on() == CountedOn.EDGE) {
+            each += " (" + item.edges().stream().sorted().map(EdgeKind::label).collect(Collectors.joining(", ")) + ")";
+        }
+        boolean lost = item.zones() != Zoning.NONE
+                && taken.parts().stream().anyMatch(p -> p.zone().isEmpty());
+        String zones = lost ? "; where no edge zones were formed, all as one zone" : "";
+        return each + ": " + quantity + zones;
+    }
+}

@@ -1,0 +1,194 @@
+package runtrue.bill;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import runtrue.bill.BillLine.Difference;
+import runtrue.bill.count.PlaneSubjects;
+import runtrue.bill.count.RoofSubjects;
+import runtrue.bill.count.Subject;
+import runtrue.roof.PlaneLayout;
+import runtrue.roof.Roof;
+import runtrue.roof.Sheet;
+import runtrue.roof.sheet.SheetLayout;
+import runtrue.rules.DropSettings;
+import runtrue.rules.buildup.BuildUpItem;
+
+/** Lines of sheets: one for each length, with trimmed, tapered and curved ones apart. */
+final class SheetBill {
+    private static final double ROUNDING = 1e-9;
+
+    private final BuildUpItem item;
+    private final RoofSubjects subjects;
+    private final Amounts amounts;
+    private final double coverWidth;
+    private final DropSettings settings;
+    private final String name;
+    private final Map<Kind, Group> groups = new TreeMap<>(Kind.ORDER);
+
+    /** Sheets that are alike; lengths in millimetres, {@code width} 0 for the full cover width. */
+    private record Kind(boolean curved, boolean tapered, long width, long length) {
+        static final Comparator<Kind> ORDER = Comparator.comparing(Kind::curved)
+                .thenComparing(k -> k.width() > 0)
+                .thenComparing(Kind::tapered)
+                .thenComparing(Comparator.comparingLong(Kind::length).reversed())
+                .thenComparingLong(Kind::width);
+    }
+
+    private static final class Group {
+        private final Taken taken = new Taken();
+        private final Map<String, Double> differences = new LinkedHashMap<>();
+        private long count;
+        private double laps;
+    }
+
+    /** @param name for people, with profile, thickness and colour */
+    SheetBill(BuildUpItem item, RoofSubjects subjects, Amounts amounts, Roof roof, DropSettings settings, String name) {
+        this.item = item;
+        this.subjects = subjects;
+        this.amounts = amounts;
+        this.settings = settings;
+        this.name = name;
+        coverWidth = item.coverWidth().orElse(roof.settings().coverWidth());
+    }
+
+    List<BillLine> lines() {
+        for (PlaneSubjects plane : subjects.planes()) {
+            List<Sheet> sheets = sheets(plane.layout());
+            List<Subject> own = item.coverWidth().isPresent()
+                    ? sheets.stream().map(plane::otherSheet).toList()
+                    : plane.of(item.on());
+            for (int i = 0; i < sheets.size(); i++) {
+                Subject subject = own.get(i);
+                Sheet sheet = sheets.get(i);
+                if (amounts.applies(item, subject)) {
+                    boolean curved = plane.layout().plane().curve().isPresent();
+                    amounts.quantity(item, subject).ifPresent(length -> add(subject, sheet, length, curved));
+                }
+            }
+        }
+        List<BillLine> lines = new ArrayList<>();
+        groups.forEach((kind, group) -> lines.add(line(kind, group)));
+        return lines;
+    }
+
+    private List<Sheet> sheets(PlaneLayout layout) {
+        return item.coverWidth().isPresent()
+                ? SheetLayout.of(layout.plane().outline(), coverWidth, settings.setOut())
+                : layout.sheets();
+    }
+
+    private void add(Subject subject, Sheet sheet, double run, boolean curved) {
+        int pieces = pieces(run);
+        double step = item.step().orElse(0.001);
+        double even = (run + (pieces - 1) * item.lap()) / pieces;
+        long length = Math.round(Math.ceil(even / step - 1e-6) * step * 1000);
+        long width = sheet.trimmed() ? Math.round(sheet.u().length() * 1000) : 0;
+        Group group = groups.computeIfAbsent(new Kind(curved, sheet.tapered(), width, length), k -> new Group());
+        group.taken.add(subject, sheet.area(), pieces);
+        group.count += pieces;
+        double blank = sheet.u().length() * sheet.blank();
+        difference(group, cutReason(sheet), blank - sheet.area());
+        difference(group, "strips trimmed in width", (coverWidth - sheet.u().length()) * sheet.blank());
+        group.laps += coverWidth * (pieces - 1) * item.lap();
+    }
+
+    private int pieces(double run) {
+        double lap = item.lap();
+        return item.longest()
+                .map(most -> Math.max(1, (int) Math.ceil((run - lap) / (most - lap) - ROUNDING)))
+                .orElse(1);
+    }
+
+    private static String cutReason(Sheet sheet) {
+        if (sheet.tapered() && sheet.cut()) {
+            return "ends cut askew and openings";
+        }
+        return sheet.cut() ? "openings" : "ends cut askew";
+    }
+
+    private static void difference(Group group, String reason, double area) {
+        if (Thousandths.of(area) != 0) {
+            group.differences.merge(reason, area, Double::sum);
+        }
+    }
+
+    private BillLine line(Kind kind, Group group) {
+        double length = kind.length() / 1000.0;
+        long ordered = Thousandths.of(group.count * length * coverWidth);
+        long rest = ordered - group.taken.net();
+        List<Difference> differences = new ArrayList<>();
+        if (Thousandths.of(group.laps) != 0) {
+            group.differences.put("laps of " + Order.millimetres(item.lap()), group.laps);
+        }
+        for (Map.Entry<String, Double> entry : group.differences.entrySet()) {
+            long part = Thousandths.of(entry.getValue());
+            differences.add(new Difference(entry.getKey(), Thousandths.quantity(part)));
+            rest -= part;
+        }
+        if (rest != 0) {
+            differences.add(new Difference(restReason(), Thousandths.quantity(rest)));
+        }
+        Optional<Double> mass = amounts.mass(item, subjects.drop());
+        return new BillLine(
+                id(kind),
+                item.id(),
+                item.section(),
+                (kind.curved() ? "Curved: " : "") + name,
+                variant(kind),
+                item.unit().symbol(),
+                Thousandths.quantity(group.taken.net()),
+                Thousandths.quantity(ordered - Math.max(0, rest)),
+                Thousandths.quantity(ordered),
+                differences,
+                group.count,
+                "sheet",
+                length,
+                mass.isPresent()
+                        ? OptionalDouble.of(
+                                Thousandths.quantity(Thousandths.of(mass.get() * Thousandths.quantity(ordered))))
+                        : OptionalDouble.empty(),
+                List.of(),
+                "strips of one cover width, set out from the " + verge() + "; each the square-cut strip it is cut from",
+                item.about(),
+                item.source(),
+                group.taken.parts());
+    }
+
+    /** What is left: sheets reach past the modelled edges or stop short of them, and are cut in steps. */
+    private String restReason() {
+        return item.coverWidth().isPresent()
+                ? "lengths rounded up"
+                : "into the gutter, short of the ridge, lengths rounded";
+    }
+
+    private String id(Kind kind) {
+        return String.format(
+                Locale.ROOT,
+                "%s/%.3f%s%s%s",
+                item.id(),
+                kind.length() / 1000.0,
+                kind.width() > 0 ? "/trimmed-" + kind.width() : "",
+                kind.tapered() ? "/tapered" : "",
+                kind.curved() ? "/curved" : "");
+    }
+
+    private static String variant(Kind kind) {
+        String width = kind.width() > 0 ? "trimmed to " + kind.width() + " mm" : "full width";
+        return kind.tapered() ? width + ", tapered" : width;
+    }
+
+    private String verge() {
+        return switch (settings.setOut()) {
+            case LEFT -> "left verge, looking up the fall";
+            case RIGHT -> "right verge, looking up the fall";
+            case CENTRED -> "middle";
+        };
+    }
+}

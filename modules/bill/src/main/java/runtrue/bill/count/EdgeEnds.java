@@ -1,0 +1,52 @@
+package runtrue.bill.count;
+
+import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.roof.RoofEdge;
+
+/**
+ * How one flashing's edges meet: at a free end it stops, at a corner it goes on at an angle.
+ *
+ * @param edges that the flashing runs along, in a fixed order
+ */
+record EdgeEnds(List<RoofEdge> edges) {
+    /** Ends as near as this are one place to a flashing; the layout joins edges within less. */
+    private static final double SAME_PLACE = 0.02;
+
+    /** Cosine of one degree: edges in line go on without a corner. */
+    private static final double IN_LINE = Math.cos(Math.toRadians(1));
+
+    /** Ends of this edge where none of the others goes on. */
+    int free(RoofEdge edge) {
+        return (others(edge, edge.from()).isEmpty() ? 1 : 0)
+                + (others(edge, edge.to()).isEmpty() ? 1 : 0);
+    }
+
+    /** Corners at the ends of this edge; each is counted at the first of the edges that meet there. */
+    int corners(RoofEdge edge) {
+        return (corner(edge, edge.from(), edge.to()) ? 1 : 0) + (corner(edge, edge.to(), edge.from()) ? 1 : 0);
+    }
+
+    private boolean corner(RoofEdge edge, Vector3D end, Vector3D far) {
+        List<RoofEdge> others = others(edge, end);
+        if (others.isEmpty() || near(end, far) || others.stream().anyMatch(o -> o.id().compareTo(edge.id()) < 0)) {
+            return false;
+        }
+        Vector3D.Unit away = far.subtract(end).normalize();
+        return others.stream().anyMatch(o -> {
+            Vector3D next =
+                    near(o.from(), end) ? o.to().subtract(end) : o.from().subtract(end);
+            return next.norm() > SAME_PLACE && -away.dot(next.normalize()) < IN_LINE;
+        });
+    }
+
+    private List<RoofEdge> others(RoofEdge edge, Vector3D end) {
+        return edges.stream()
+                .filter(o -> !o.id().equals(edge.id()) && (near(o.from(), end) || near(o.to(), end)))
+                .toList();
+    }
+
+    private static boolean near(Vector3D a, Vector3D b) {
+        return a.distance(b) < SAME_PLACE;
+    }
+}
