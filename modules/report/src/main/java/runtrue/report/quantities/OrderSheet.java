@@ -3,8 +3,10 @@ package runtrue.report.quantities;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import runtrue.report.cover.Units;
 import runtrue.report.sheet.Cell;
@@ -37,7 +39,7 @@ final class OrderSheet {
     private record Numbered(int row, Line line) {}
 
     static Page page(CheckResult result) {
-        List<Line> lines = result.bill().lines();
+        List<Line> lines = bySection(result);
         List<Numbered> rows = IntStream.range(0, lines.size())
                 .mapToObj(i -> new Numbered(i + 2, lines.get(i)))
                 .toList();
@@ -46,6 +48,16 @@ final class OrderSheet {
             columns.addAll(costs());
         }
         return new Table<>(NAME, 3, columns, rows, NONE).page();
+    }
+
+    /** Sections in the order of the build-up, each with all of its lines. */
+    static List<Line> bySection(CheckResult result) {
+        return result.bill().lines().stream()
+                .collect(Collectors.groupingBy(Line::section, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static List<Column<Numbered>> quantities() {

@@ -19,6 +19,9 @@ import runtrue.result.CheckResult;
 
 /** How much more is ordered than the geometry needs, and why: one row an item, all its lines together. */
 final class WasteSheet {
+    /** Less than this is no reason that two decimals could show. */
+    private static final double LEAST = 0.005;
+
     private WasteSheet() {}
 
     private record Item(List<Line> lines) {
@@ -36,7 +39,7 @@ final class WasteSheet {
     }
 
     static Page page(CheckResult result) {
-        Map<String, List<Line>> items = result.bill().lines().stream()
+        Map<String, List<Line>> items = OrderSheet.bySection(result).stream()
                 .collect(Collectors.groupingBy(
                         l -> l.item() + " " + l.description(), LinkedHashMap::new, Collectors.toList()));
         List<Item> rows = items.values().stream().map(Item::new).toList();
@@ -76,8 +79,16 @@ final class WasteSheet {
             }
         }
         List<String> sentences = new ArrayList<>();
-        reasons.forEach((reason, quantity) -> sentences.add(String.format(
-                Locale.ROOT, "%.2f %s %s", quantity, Units.symbol(item.first().unit()), reason)));
+        reasons.forEach((reason, quantity) -> {
+            if (Math.abs(quantity) >= LEAST) {
+                sentences.add(String.format(
+                        Locale.ROOT,
+                        "%.2f %s %s",
+                        quantity,
+                        Units.symbol(item.first().unit()),
+                        reason));
+            }
+        });
         return String.join("\n", sentences);
     }
 }
