@@ -2,6 +2,7 @@ package runtrue.rules.buildup;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import runtrue.rules.Quantity;
+import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.ExpressionCompiler;
 import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
@@ -28,6 +30,7 @@ final class BuildUpReader {
     private final Map<String, Quantity> values = new LinkedHashMap<>();
     private final List<FactSpec> valueFacts = new ArrayList<>();
     private final Map<CountedOn, ExpressionCompiler> compilers = new EnumMap<>(CountedOn.class);
+    private final Map<CountedOn, Map<String, Expression>> compiled = new EnumMap<>(CountedOn.class);
     private final Mapping top;
     private final ExpressionCompiler compiler;
 
@@ -95,11 +98,15 @@ final class BuildUpReader {
                         .ifPresent(id -> problems.add(id.place(), "there is an item \"" + id.text() + "\" already"));
                 mapping.text("for")
                         .flatMap(CountedOn::find)
-                        .flatMap(on -> new ItemReader(on, compiler(on), problems).read(mapping))
+                        .flatMap(on -> new ItemReader(on, compiler(on), compiled(on), problems).read(mapping))
                         .ifPresent(items::add);
             }
         }
         return items;
+    }
+
+    private Map<String, Expression> compiled(CountedOn on) {
+        return compiled.computeIfAbsent(on, kind -> new HashMap<>());
     }
 
     private ExpressionCompiler compiler(CountedOn on) {

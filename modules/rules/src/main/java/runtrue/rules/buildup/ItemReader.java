@@ -1,6 +1,7 @@
 package runtrue.rules.buildup;
 
 import java.util.EnumSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import runtrue.roof.EdgeKind;
@@ -24,11 +25,17 @@ import runtrue.rules.yaml.YamlValue.Scalar;
 final class ItemReader {
     private final CountedOn on;
     private final ExpressionCompiler compiler;
+
+    /** By text: many items are counted alike, and the library takes its time over each expression. */
+    private final Map<String, Expression> compiled;
+
     private final Problems problems;
 
-    ItemReader(CountedOn on, ExpressionCompiler compiler, Problems problems) {
+    /** @param compiled numbers compiled for this kind of subject so far; grows */
+    ItemReader(CountedOn on, ExpressionCompiler compiler, Map<String, Expression> compiled, Problems problems) {
         this.on = on;
         this.compiler = compiler;
+        this.compiled = compiled;
         this.problems = problems;
     }
 
@@ -91,7 +98,9 @@ final class ItemReader {
         if (Quantities.isLiteral(scalar.text())) {
             return Reading.quantity(scalar, wanted, problems).map(q -> new Amount(Optional.of(q), Optional.empty()));
         }
-        Optional<Expression> expression = compiler.compile(scalar, FactType.NUMBER);
+        Optional<Expression> expression =
+                Optional.ofNullable(compiled.get(scalar.text())).or(() -> compiler.compile(scalar, FactType.NUMBER));
+        expression.ifPresent(e -> compiled.put(scalar.text(), e));
         expression
                 .flatMap(Expression::dimension)
                 .filter(got -> !got.equals(wanted))
