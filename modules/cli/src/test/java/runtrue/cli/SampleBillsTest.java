@@ -1,6 +1,7 @@
 package runtrue.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -123,6 +124,30 @@ class SampleBillsTest {
         assertThat(line("kiln-hall", "ridge-cap").parts())
                 .singleElement()
                 .satisfies(p -> assertThat(p.sharedWith()).hasSize(1));
+    }
+
+    /** The files of the hall and each of them once more under another name. */
+    @Test
+    void what_is_issued_twice_is_ordered_once(@TempDir Path folder) throws IOException {
+        Path twice = Files.createDirectory(folder.resolve("twice"));
+        for (String file : List.of("kiln-hall-architecture.ifc", "kiln-hall-structure.ifc", "runtrue.yaml")) {
+            Files.copy(SAMPLES.resolve("kiln-hall").resolve(file), twice.resolve(file));
+        }
+        Files.copy(twice.resolve("kiln-hall-architecture.ifc"), twice.resolve("a-copy.ifc"));
+        Files.copy(twice.resolve("kiln-hall-structure.ifc"), twice.resolve("z-copy.ifc"));
+        CommandRun.of(
+                options -> ModelCheck.with(options, Instant.EPOCH),
+                "check",
+                twice.toString(),
+                "--output",
+                folder.resolve("out").toString());
+        BillResult again =
+                ResultJson.read(folder.resolve("out/twice/result.json")).bill();
+        assertThat(again.lines())
+                .extracting(Line::id, Line::net, Line::ordered, Line::count)
+                .containsExactlyElementsOf(bill("kiln-hall").lines().stream()
+                        .map(l -> tuple(l.id(), l.net(), l.ordered(), l.count()))
+                        .toList());
     }
 
     @Test

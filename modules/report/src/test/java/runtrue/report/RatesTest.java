@@ -118,11 +118,11 @@ class RatesTest {
         Workbooks.quantities(PricedMillLane.result(), out);
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(out.toByteArray()))) {
             XSSFSheet order = book.getSheet("Order");
-            assertThat(order.getRow(1).getCell(13).getCellFormula()).isEqualTo("ROUND(D2*F2*K2,2)");
-            assertThat(order.getRow(1).getCell(13).getNumericCellValue()).isEqualTo(3861.20);
-            assertThat(order.getRow(2).getCell(13).getNumericCellValue()).isEqualTo(180.01);
-            assertThat(order.getRow(3).getCell(13).getNumericCellValue()).isEqualTo(36.0);
-            assertThat(order.getRow(4).getCell(11).getStringCellValue()).isEqualTo("no rate");
+            assertThat(order.getRow(2).getCell(13).getCellFormula()).isEqualTo("ROUND(D3*F3*K3,2)");
+            assertThat(order.getRow(2).getCell(13).getNumericCellValue()).isEqualTo(3861.20);
+            assertThat(order.getRow(3).getCell(13).getNumericCellValue()).isEqualTo(180.01);
+            assertThat(order.getRow(4).getCell(13).getNumericCellValue()).isEqualTo(36.0);
+            assertThat(order.getRow(5).getCell(11).getStringCellValue()).isEqualTo("no rate");
             XSSFSheet cost = book.getSheet("Cost");
             assertThat(cost.getRow(1).getCell(0).getStringCellValue()).isEqualTo("EUR");
             assertThat(cost.getRow(1).getCell(1).getNumericCellValue()).isEqualTo(4041.21);

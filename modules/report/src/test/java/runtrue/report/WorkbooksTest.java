@@ -160,7 +160,7 @@ class WorkbooksTest {
         "QUANTITIES, Sheets, Total length (m), 192",
         "QUANTITIES, Sheets, Count, 24",
         "QUANTITIES, Edges, Length (m), 12.5",
-        "QUANTITIES, Order, Ordered, 196",
+        "QUANTITIES, Waste, Ordered, 196",
         "QUANTITIES, Supports, Contact face under skin (mm), 150",
         "NON_CONFORMANCES, Non-conformances, Measured, 1.5",
         "NON_CONFORMANCES, Non-conformances, Margin, -0.5",

@@ -26,7 +26,7 @@ final class CostSheet {
         TreeMap<String, BigDecimal> sums = new TreeMap<>();
         List<Line> lines = result.bill().lines();
         lines.forEach(l -> l.rate().ifPresent(r -> sums.merge(r.currency(), OrderSheet.cost(l), BigDecimal::add)));
-        int last = lines.size() + 1;
+        int last = OrderSheet.lastRow(result);
         sums.forEach((currency, sum) -> rows.add(
                 new Row(currency, sum(rows.size() + 2, last, sum), "sum of column Cost of sheet " + OrderSheet.NAME)));
         if (!rates.unpriced().isEmpty()) {

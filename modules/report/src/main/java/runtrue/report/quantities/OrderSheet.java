@@ -5,9 +5,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import runtrue.report.cover.Units;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
@@ -35,19 +35,37 @@ final class OrderSheet {
 
     private OrderSheet() {}
 
-    /** A line with the number of its row, from 1. */
-    private record Numbered(int row, Line line) {}
+    /**
+     * A row.
+     *
+     * @param number from 1, as formulas count
+     * @param line empty for what is missing
+     * @param missing sentence; empty for a line
+     */
+    private record Row(int number, Optional<Line> line, String missing) {
+        String text(Function<Line, String> text) {
+            return line.map(text).orElse("");
+        }
+
+        Cell figure(Function<Line, Optional<Double>> figure, Look look) {
+            return Cell.of(line.flatMap(figure), look);
+        }
+    }
 
     static Page page(CheckResult result) {
-        List<Line> lines = bySection(result);
-        List<Numbered> rows = IntStream.range(0, lines.size())
-                .mapToObj(i -> new Numbered(i + 2, lines.get(i)))
-                .toList();
-        List<Column<Numbered>> columns = new ArrayList<>(quantities());
+        List<Row> rows = new ArrayList<>();
+        result.bill().missing().forEach(m -> rows.add(new Row(rows.size() + 2, Optional.empty(), m)));
+        bySection(result).forEach(line -> rows.add(new Row(rows.size() + 2, Optional.of(line), "")));
+        List<Column<Row>> columns = new ArrayList<>(quantities());
         if (result.bill().rates().isPresent()) {
             columns.addAll(costs());
         }
         return new Table<>(NAME, 3, columns, rows, NONE).page();
+    }
+
+    /** Number of the last row; what is missing stands first, so that nobody orders without it unawares. */
+    static int lastRow(CheckResult result) {
+        return 1 + result.bill().missing().size() + result.bill().lines().size();
     }
 
     /** Sections in the order of the build-up, each with all of its lines. */
@@ -60,61 +78,72 @@ final class OrderSheet {
                 .toList();
     }
 
-    private static List<Column<Numbered>> quantities() {
+    private static List<Column<Row>> quantities() {
         return List.of(
-                text("Section", 22, Line::section),
-                text("Item", 40, Line::description),
-                text("Which", 18, Line::variant),
+                new Column<>("Section", "", 22, false, OrderSheet::section),
+                Column.wrapped("Item", 40, r -> r.missing() + r.text(Line::description)),
+                Column.wrapped("Which", 18, r -> r.text(Line::variant)),
+                new Column<>("Count", "", 9, true, r -> r.figure(l -> positive((double) l.count()), Look.COUNT)),
+                Column.wrapped("Each", 18, r -> r.text(Line::each)),
                 new Column<>(
-                        "Count", "", 9, true, n -> positive((double) n.line().count(), Look.COUNT)),
-                text("Each", 18, l -> l.each()),
-                new Column<>(
-                        "Length of each", "m", 11, true, n -> positive(n.line().lengthMetres(), Look.METRES)),
-                new Column<>("Ordered", "", 13, true, n -> Cell.of(n.line().ordered(), look(n.line()))),
-                new Column<>(
-                        "Unit", "", 8, false, n -> Cell.of(Units.symbol(n.line().unit()), Look.TEXT)),
-                new Column<>("Mass", "kg", 12, true, n -> Cell.of(n.line().massKilograms(), Look.DECIMAL)),
-                new Column<>("Item id", "", 20, false, n -> Cell.of(n.line().item(), Look.TEXT)));
+                        "Length of each", "m", 11, true, r -> r.figure(l -> positive(l.lengthMetres()), Look.METRES)),
+                new Column<>("Ordered", "", 13, true, OrderSheet::ordered),
+                Column.text("Unit", 8, r -> r.text(l -> Units.symbol(l.unit()))),
+                new Column<>("Mass", "kg", 12, true, r -> r.figure(OrderSheet::mass, Look.DECIMAL)),
+                Column.text("Item id", 20, r -> r.text(Line::item)));
     }
 
-    private static List<Column<Numbered>> costs() {
+    private static Cell section(Row row) {
+        return row.line().isPresent()
+                ? Cell.of(row.text(Line::section), Look.WRAPPED)
+                : Cell.of("Missing, not ordered", Look.NOT_ASSESSED);
+    }
+
+    private static Cell ordered(Row row) {
+        return row.figure(
+                l -> Optional.of(l.ordered()), row.line().map(OrderSheet::look).orElse(Look.DECIMAL));
+    }
+
+    private static Optional<Double> mass(Line line) {
+        return line.massKilograms().isPresent()
+                ? Optional.of(line.massKilograms().getAsDouble())
+                : Optional.empty();
+    }
+
+    private static List<Column<Row>> costs() {
         return List.of(
-                new Column<>("Rate", "", 11, true, n -> Cell.of(n.line().rate().map(Rate::value), Look.DECIMAL)),
-                text("Per", 10, l -> l.rate().map(Rate::unit).orElse("no rate")),
-                new Column<>(
+                new Column<>("Rate", "", 11, true, r -> r.figure(l -> l.rate().map(Rate::value), Look.DECIMAL)),
+                Column.wrapped(
+                        "Per", 10, r -> r.text(l -> l.rate().map(Rate::unit).orElse("no rate"))),
+                Column.text(
                         "Currency",
-                        "",
                         12,
-                        false,
-                        n -> Cell.of(n.line().rate().map(Rate::currency).orElse(""), Look.TEXT)),
-                new Column<>("Cost", "", 14, true, OrderSheet::cost));
-    }
-
-    private static Column<Numbered> text(String header, int width, Function<Line, String> text) {
-        return Column.wrapped(header, width, n -> text.apply(n.line()));
+                        r -> r.text(l -> l.rate().map(Rate::currency).orElse(""))),
+                new Column<>("Cost", "", 14, true, OrderSheet::costCell));
     }
 
     static Look look(Line line) {
         return line.unit().equals("pcs") ? Look.COUNT : Look.DECIMAL;
     }
 
-    private static Cell positive(double value, Look look) {
-        return value > 0 ? Cell.of(value, look) : Cell.of("", look);
+    private static Optional<Double> positive(double value) {
+        return value > 0 ? Optional.of(value) : Optional.empty();
     }
 
-    private static Cell cost(Numbered row) {
-        if (row.line().rate().isEmpty()) {
+    private static Cell costCell(Row row) {
+        Optional<Rate> rate = row.line().flatMap(Line::rate);
+        if (rate.isEmpty()) {
             return Cell.of("", Look.DECIMAL);
         }
-        int number = row.row();
-        String of = switch (row.line().rate().get().of()) {
+        int number = row.number();
+        String of = switch (rate.get().of()) {
             case "count" -> COUNT + number;
             case "length" -> COUNT + number + "*" + LENGTH + number;
             case "mass" -> MASS + number;
             default -> ORDERED + number;
         };
-        return new Cell.Formula(
-                "ROUND(" + of + "*" + RATE + number + ",2)", cost(row.line()).doubleValue(), Look.DECIMAL);
+        double value = row.line().map(OrderSheet::cost).orElse(BigDecimal.ZERO).doubleValue();
+        return new Cell.Formula("ROUND(" + of + "*" + RATE + number + ",2)", value, Look.DECIMAL);
     }
 
     /** To the cent, half away from zero, as spreadsheet programs round; 0 without a rate. */
