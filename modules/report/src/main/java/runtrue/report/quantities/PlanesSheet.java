@@ -64,7 +64,11 @@ final class PlanesSheet {
                 Column.wrapped("Building", 13, PlaneResult::building),
                 Column.wrapped("Storey", 13, PlaneResult::storey),
                 Column.wrapped("Grid", 25, PlaneResult::gridPlace),
-                Column.degrees("Pitch", p -> OptionalDouble.of(p.pitchDegrees())),
+                Column.degrees(
+                        result.planes().stream().anyMatch(p -> p.curve().isPresent())
+                                ? "Pitch, steepest of a curve"
+                                : "Pitch",
+                        p -> OptionalDouble.of(p.pitchDegrees())),
                 Column.<PlaneResult>degrees("Fall towards, from model +Y", PlaneResult::azimuthDegrees)
                         .wide(14),
                 Column.<PlaneResult>degrees("Fall towards, from true north", PlaneResult::azimuthTrueNorthDegrees)

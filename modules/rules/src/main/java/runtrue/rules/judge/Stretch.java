@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import runtrue.roof.Interval;
 import runtrue.roof.RoofTolerance;
 import runtrue.roof.SpanKind;
@@ -50,12 +52,21 @@ record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Inte
         if (first.lower == 0 && first.upper == 0) {
             return kind;
         } else if (first.isOverhang()) {
-            ToIntFunction<Stretch> line = first.lower == 0 ? Stretch::upper : Stretch::lower;
-            List<String> runs = runs(all, line, s -> line.applyAsInt(s) + 1, 1, " to ");
-            return kind + (first.lower == 0 ? " below" : " above") + lines(runs);
+            return kind
+                    + Stream.of(
+                                    past(" below", all.stream().filter(s -> s.lower == 0), Stretch::upper),
+                                    past(" above", all.stream().filter(s -> s.lower != 0), Stretch::lower))
+                            .filter(part -> !part.isEmpty())
+                            .collect(Collectors.joining(" and"));
         }
         return kind + " between support lines "
                 + String.join(", ", runs(all, Stretch::lower, Stretch::upper, 0, " and "));
+    }
+
+    /** A curved plane has eaves at both ends of its arc: below its first line and above its last. */
+    private static String past(String side, Stream<Stretch> overhangs, ToIntFunction<Stretch> line) {
+        List<Stretch> all = overhangs.toList();
+        return all.isEmpty() ? "" : side + lines(runs(all, line, s -> line.applyAsInt(s) + 1, 1, " to "));
     }
 
     private static String lines(List<String> runs) {

@@ -75,6 +75,16 @@ class SpanGroupsTest {
     }
 
     @Test
+    void eave_overhangs_at_both_ends_of_an_arc_are_named_by_the_lines_they_reach_past() {
+        Interval width = new Interval(0, 12);
+        Stretch below = new Stretch(SpanKind.EAVE_OVERHANG, 0, 1, width, new Interval(0, 0.4), width);
+        Stretch above = new Stretch(SpanKind.EAVE_OVERHANG, 6, 0, width, new Interval(9, 9.4), width);
+        assertThat(Stretch.name(List.of(above))).isEqualTo("the eave overhang above support line 6");
+        assertThat(Stretch.name(List.of(below, above)))
+                .isEqualTo("the eave overhangs below support line 1 and above support line 6");
+    }
+
+    @Test
     void overhangs_along_two_hips_are_two_findings() {
         List<Judged> both = new ArrayList<>(alongAHip());
         both.add(overhang(1, 20, 0.25, 1.154));
