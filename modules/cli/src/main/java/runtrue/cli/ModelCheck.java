@@ -24,6 +24,8 @@ import runtrue.report.Workbooks;
 import runtrue.report.bcf.IssueFile;
 import runtrue.report.drawing.RoofPlan;
 import runtrue.report.drawing.RoofPlans;
+import runtrue.report.exchange.CsvTables;
+import runtrue.report.exchange.TestCases;
 import runtrue.report.rates.RateException;
 import runtrue.result.CheckResult;
 import runtrue.result.build.BillInput;
@@ -220,6 +222,9 @@ final class ModelCheck implements DropCheck {
                 new OutputFile(
                         "issues.bcf",
                         out -> IssueFile.write(result, named.options().issues(), out)),
+                new OutputFile("findings.csv", out -> CsvTables.findings(result, out)),
+                new OutputFile("quantities.csv", out -> CsvTables.quantities(result, out)),
+                new OutputFile("test-cases.xml", out -> TestCases.write(result, out)),
                 new OutputFile("result.json", out -> ResultJson.write(result, out))));
         for (RoofPlan plan : RoofPlans.of(result)) {
             files.add(new OutputFile(plan.name() + ".svg", plan::write));

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
  * Text from models and settings as it may stand in a cell. Nobody knows who wrote it: it must stay text, whatever it looks
  * like.
  */
-final class CellText {
+public final class CellText {
     /** Longest text of a cell in the file format. */
     static final int LONGEST = 32_767;
 
@@ -36,7 +36,7 @@ final class CellText {
     /**
      * Whether a spreadsheet program would take the text for a formula when it is typed again or comes back from a CSV file.
      */
-    static boolean looksLive(String text) {
+    public static boolean looksLive(String text) {
         if (text.startsWith("\t") || text.startsWith("\r")) {
             return true;
         }
