@@ -222,8 +222,8 @@ final class CheckSyntax {
                 + " read.",
         "",
         "For each drop a folder is written: quantities.xlsx (what to order), non-conformances.xlsx (what does not"
-                + " meet the rules, and what could not be judged and why), issues.bcf (the same, to be opened beside the"
-                + " model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json, findings.csv,"
+                + " meet the rules, and what could not be judged and why), non-conformances.pdf (the same, a page each, to be"
+                + " sent out), issues.bcf (to be opened beside the model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json, findings.csv,"
                 + " quantities.csv and test-cases.xml (the same for other programs). A short table goes to standard output, everything else to standard error.",
         ""
     };

@@ -26,6 +26,7 @@ import runtrue.report.drawing.RoofPlan;
 import runtrue.report.drawing.RoofPlans;
 import runtrue.report.exchange.CsvTables;
 import runtrue.report.exchange.TestCases;
+import runtrue.report.pdf.FindingsPdf;
 import runtrue.report.rates.RateException;
 import runtrue.result.CheckResult;
 import runtrue.result.build.BillInput;
@@ -219,6 +220,7 @@ final class ModelCheck implements DropCheck {
         List<OutputFile> files = new ArrayList<>(List.of(
                 new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
                 new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
+                new OutputFile("non-conformances.pdf", out -> FindingsPdf.write(result, out)),
                 new OutputFile(
                         "issues.bcf",
                         out -> IssueFile.write(result, named.options().issues(), out)),

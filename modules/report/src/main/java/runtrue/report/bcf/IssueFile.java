@@ -6,6 +6,8 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
+import runtrue.report.scene.Picture;
+import runtrue.report.scene.View;
 import runtrue.result.CheckResult;
 
 /**
@@ -32,8 +34,8 @@ public final class IssueFile {
             add(zip, folder + "markup.bcf", MarkupFile.of(topic, version, author, result.runStamp()));
             if (topic.view().isPresent()) {
                 View view = topic.view().get();
-                add(zip, folder + View.FILE, ViewpointFile.of(view, version));
-                add(zip, folder + View.PICTURE, Snapshot.of(result, view));
+                add(zip, folder + Topic.VIEW_FILE, ViewpointFile.of(topic.viewId(), view, version));
+                add(zip, folder + Topic.PICTURE, Picture.of(result, view));
             }
         }
         zip.finish();

@@ -74,9 +74,9 @@ final class MarkupFile {
                         lists,
                         "Viewpoints",
                         () -> xml.element(lists ? "ViewPoint" : "Viewpoints", () -> {
-                            xml.attribute("Guid", view.id());
-                            xml.text("Viewpoint", View.FILE);
-                            xml.text("Snapshot", View.PICTURE);
+                            xml.attribute("Guid", topic.viewId());
+                            xml.text("Viewpoint", Topic.VIEW_FILE);
+                            xml.text("Snapshot", Topic.PICTURE);
                         })));
     }
 

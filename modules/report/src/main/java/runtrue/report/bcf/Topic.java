@@ -2,6 +2,7 @@ package runtrue.report.bcf;
 
 import java.util.List;
 import java.util.Optional;
+import runtrue.report.scene.View;
 import runtrue.result.FileInfo;
 
 /**
@@ -30,8 +31,17 @@ record Topic(
     static final String OPEN = "Open";
     static final String CLOSED = "Closed";
 
+    /** The names that 2.1 prescribes for the first viewpoint of a topic; 3.0 lets one choose. */
+    static final String VIEW_FILE = "viewpoint.bcfv";
+
+    static final String PICTURE = "snapshot.png";
+
     Topic {
         labels = List.copyOf(labels);
         files = List.copyOf(files);
+    }
+
+    String viewId() {
+        return NameId.of("viewpoint", id);
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Units;
+import runtrue.report.scene.Views;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
@@ -118,7 +119,7 @@ final class Topics {
                 labels,
                 String.join("\n", text),
                 about,
-                views.map(v -> v.of(NameId.of("viewpoint", id), first)),
+                views.map(v -> v.of(first)),
                 comment);
     }
 

@@ -3,6 +3,8 @@ package runtrue.report.bcf;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.regex.Pattern;
+import runtrue.report.scene.Camera;
+import runtrue.report.scene.View;
 import runtrue.result.Direction;
 import runtrue.result.ElementRef;
 import runtrue.result.Point;
@@ -14,17 +16,19 @@ final class ViewpointFile {
     /** Half a line of the cross, metres: to be seen in a view of some ten metres. */
     private static final double ARM = 0.5;
 
+    private final String id;
     private final View view;
     private final BcfVersion version;
     private final Xml xml = new Xml("VisualizationInfo");
 
-    private ViewpointFile(View view, BcfVersion version) {
+    private ViewpointFile(String id, View view, BcfVersion version) {
+        this.id = id;
         this.view = view;
         this.version = version;
     }
 
-    static byte[] of(View view, BcfVersion version) {
-        ViewpointFile file = new ViewpointFile(view, version);
+    static byte[] of(String id, View view, BcfVersion version) {
+        ViewpointFile file = new ViewpointFile(id, view, version);
         file.write();
         return file.xml.bytes();
     }
@@ -35,7 +39,7 @@ final class ViewpointFile {
     }
 
     private void write() {
-        xml.attribute("Guid", view.id());
+        xml.attribute("Guid", id);
         xml.element("Components", () -> {
             components("Selection", view.selected());
             xml.element("Visibility", () -> {

@@ -1,4 +1,4 @@
-package runtrue.report.bcf;
+package runtrue.report.scene;
 
 import runtrue.result.Direction;
 import runtrue.result.Point;
@@ -11,9 +11,9 @@ import runtrue.result.Point;
  * @param up unit vector, square to {@code ahead}
  * @param height visible height at any distance
  */
-record Camera(Point eye, Direction ahead, Direction up, double height) {
+public record Camera(Point eye, Direction ahead, Direction up, double height) {
     /** Width of a picture by its height. */
-    static final double ASPECT = 4.0 / 3.0;
+    public static final double ASPECT = 4.0 / 3.0;
 
     /**
      * A camera that looks at a place from above.

@@ -1,4 +1,4 @@
-package runtrue.report.bcf;
+package runtrue.report.scene;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +11,7 @@ import runtrue.result.PlaneResult;
 import runtrue.result.Point;
 
 /** Chooses where to stand to see what a finding is about. */
-final class Views {
+public final class Views {
     /** High enough to see a flat roof as a surface, low enough to see its slope. */
     private static final double ELEVATION = Math.toRadians(50);
 
@@ -35,13 +35,14 @@ final class Views {
     }
 
     /** Empty when no plane has an outline: then there is nothing to look at. */
-    static Optional<Views> of(CheckResult result) {
+    public static Optional<Views> of(CheckResult result) {
         List<PlaneResult> planes =
                 result.planes().stream().filter(p -> !p.outline().isEmpty()).toList();
         return planes.isEmpty() ? Optional.empty() : Optional.of(new Views(planes));
     }
 
-    View of(String id, Finding finding) {
+    /** The view of one finding. */
+    public View of(Finding finding) {
         Optional<PlaneResult> plane =
                 planes.stream().filter(p -> p.id().equals(finding.plane())).findFirst();
         Optional<Point> place = finding.place();
@@ -57,7 +58,7 @@ final class Views {
                                         .diagonal());
         double[] from = plane.map(Views::downTheFall).orElse(new double[] {1, -1});
         Camera camera = Camera.at(target, from, ELEVATION, 2 * roof.diagonal() + LEAST_HEIGHT, height);
-        return new View(id, camera, place, finding.plane(), finding.elements(), before(finding, plane));
+        return new View(camera, place, finding.plane(), finding.elements(), before(finding, plane));
     }
 
     /** From the eave's side one looks up the slope as a person on site would; a level plane has no such side. */

@@ -1,0 +1,96 @@
+package runtrue.report.scene;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import javax.imageio.ImageIO;
+import runtrue.result.CheckResult;
+
+/** A scene as PNG. */
+public final class Picture implements Canvas {
+    private static final float[] DASHES = {8f, 5f};
+
+    private final Graphics2D pen;
+
+    private Picture(Graphics2D pen) {
+        this.pen = pen;
+    }
+
+    /** PNG bytes of one view, {@link Canvas#WIDTH} by {@link Canvas#HEIGHT} pixels. */
+    public static byte[] of(CheckResult result, View view) throws IOException {
+        int width = (int) Math.round(WIDTH);
+        int height = (int) Math.round(HEIGHT);
+        BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D pen = image.createGraphics();
+        try {
+            pen.setColor(Color.WHITE);
+            pen.fillRect(0, 0, width, height);
+            pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+            Scene.draw(result, view, new Picture(pen));
+        } finally {
+            pen.dispose();
+        }
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    @Override
+    public void area(List<List<Spot>> rings, int fill, int ink, double width) {
+        Path2D path = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+        for (List<Spot> ring : rings) {
+            for (int i = 0; i < ring.size(); i++) {
+                Spot at = ring.get(i);
+                if (i == 0) {
+                    path.moveTo(at.x(), at.y());
+                } else {
+                    path.lineTo(at.x(), at.y());
+                }
+            }
+            path.closePath();
+        }
+        pen.setColor(new Color(fill));
+        pen.fill(path);
+        stroke(ink, width, false);
+        pen.draw(path);
+    }
+
+    @Override
+    public void line(Spot from, Spot to, int ink, double width, boolean dashed) {
+        stroke(ink, width, dashed);
+        pen.draw(new Line2D.Double(from.x(), from.y(), to.x(), to.y()));
+    }
+
+    @Override
+    public void circle(Spot middle, double radius, int ink, double width) {
+        stroke(ink, width, false);
+        pen.draw(around(middle, radius));
+    }
+
+    @Override
+    public void dot(Spot middle, double radius, int ink) {
+        pen.setColor(new Color(ink));
+        pen.fill(around(middle, radius));
+    }
+
+    private static Ellipse2D around(Spot middle, double radius) {
+        return new Ellipse2D.Double(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius);
+    }
+
+    private void stroke(int ink, double width, boolean dashed) {
+        pen.setColor(new Color(ink));
+        pen.setStroke(
+                dashed
+                        ? new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10f, DASHES, 0f)
+                        : new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
+    }
+}
