@@ -20,6 +20,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
+import runtrue.result.Point;
 
 /** One roof on one page. */
 public final class RoofPage {
@@ -51,6 +52,16 @@ public final class RoofPage {
 
     public double height() {
         return fit.paper().height();
+    }
+
+    /** The part of the page that the plan takes. */
+    public Box planFrame() {
+        return fit.paper().plan();
+    }
+
+    /** Where a place of the world lies on the page. */
+    public Vec place(Point point) {
+        return fit.view().at(point);
     }
 
     /** Draws all of it. */
