@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.page.data;
+
+import org.jspecify.annotations.NullMarked;

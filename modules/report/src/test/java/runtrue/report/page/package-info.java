@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.page;
+
+import org.jspecify.annotations.NullMarked;
