@@ -221,9 +221,11 @@ final class CheckSyntax {
                 + " drop of its own), or the files of one drop. .ifc and .ifczip files of IFC2X3, IFC4 and IFC4X3 are"
                 + " read.",
         "",
-        "For each drop a folder is written: quantities.xlsx (what to order), non-conformances.xlsx (what does not"
-                + " meet the rules, and what could not be judged and why), non-conformances.pdf (the same, a page each, to be"
-                + " sent out), issues.bcf (to be opened beside the model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json, findings.csv,"
+        "For each drop a folder is written: report.html (a page to start with: outcome, worst finding, plan and 3D),"
+                + " quantities.xlsx (what to order), non-conformances.xlsx (what does not meet the rules, and what could"
+                + " not be judged and why), non-conformances.pdf (the same, a page each, to be sent out), issues.bcf (to be"
+                + " opened beside the model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json,"
+                + " findings.csv,"
                 + " quantities.csv and test-cases.xml (the same for other programs). A short table goes to standard output, everything else to standard error.",
         ""
     };

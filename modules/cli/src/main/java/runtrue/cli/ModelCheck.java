@@ -26,6 +26,7 @@ import runtrue.report.drawing.RoofPlan;
 import runtrue.report.drawing.RoofPlans;
 import runtrue.report.exchange.CsvTables;
 import runtrue.report.exchange.TestCases;
+import runtrue.report.page.ReportPage;
 import runtrue.report.pdf.FindingsPdf;
 import runtrue.report.rates.RateException;
 import runtrue.result.CheckResult;
@@ -217,6 +218,7 @@ final class ModelCheck implements DropCheck {
     }
 
     private List<OutputFile> files(CheckResult result) {
+        List<RoofPlan> plans = RoofPlans.of(result);
         List<OutputFile> files = new ArrayList<>(List.of(
                 new OutputFile("quantities.xlsx", out -> Workbooks.quantities(result, out)),
                 new OutputFile("non-conformances.xlsx", out -> Workbooks.nonConformances(result, out)),
@@ -227,8 +229,9 @@ final class ModelCheck implements DropCheck {
                 new OutputFile("findings.csv", out -> CsvTables.findings(result, out)),
                 new OutputFile("quantities.csv", out -> CsvTables.quantities(result, out)),
                 new OutputFile("test-cases.xml", out -> TestCases.write(result, out)),
+                new OutputFile("report.html", out -> ReportPage.write(result, plans, out)),
                 new OutputFile("result.json", out -> ResultJson.write(result, out))));
-        for (RoofPlan plan : RoofPlans.of(result)) {
+        for (RoofPlan plan : plans) {
             files.add(new OutputFile(plan.name() + ".svg", plan::write));
         }
         return files;
