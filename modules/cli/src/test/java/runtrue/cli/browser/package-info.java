@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.cli.browser;
+
+import org.jspecify.annotations.NullMarked;
