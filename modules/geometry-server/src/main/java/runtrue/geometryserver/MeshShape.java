@@ -98,6 +98,13 @@ final class MeshShape {
     private Tolerances welding(double point) {
         Tolerances t = tolerances;
         return new Tolerances(
-                Math.max(t.point(), point), t.plane(), t.angle(), t.joint(), t.edge(), t.chord(), t.sliver());
+                Math.max(t.point(), point),
+                t.plane(),
+                t.angle(),
+                t.joint(),
+                t.edge(),
+                t.chord(),
+                t.round(),
+                t.sliver());
     }
 }

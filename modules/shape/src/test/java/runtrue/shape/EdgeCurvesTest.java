@@ -17,7 +17,7 @@ import runtrue.step.StepFile;
 
 /** Curves of edges and trimmed curves: which part is meant, and where it lies. Millimetres and degrees. */
 class EdgeCurvesTest {
-    private static final Fineness FINE = Fineness.of(0.01, 1e-6);
+    private static final Fineness FINE = Fineness.of(0.01, 1e-6, 0.01);
 
     /** Four rational quarters: a circle of 500 about the origin, from +x over +y. */
     private static final String SPLINE_CIRCLE = "#200=IFCRATIONALBSPLINECURVEWITHKNOTS(2,"

@@ -92,6 +92,10 @@ final class ToleranceReasons {
                         t.chord(),
                         "Greatest distance between a curve and the facets that stand for it."),
                 new ToleranceInfo(
+                        "circle to polygon",
+                        new Measure(Rounded.of(t.round()), "1"),
+                        "Greatest share of a circle's area that its sides leave out: rods and pipes keep their volume."),
+                new ToleranceInfo(
                         "least roof area",
                         new Measure(Rounded.of(t.sliver()), "m2"),
                         "Smaller faces are by-products of cuts, no roof."));

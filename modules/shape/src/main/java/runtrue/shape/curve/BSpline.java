@@ -243,6 +243,6 @@ public final class BSpline implements Curve {
             return fineness.reach() == 0 || length <= fineness.chord();
         }
         double turn = first.angle(last);
-        return turn <= Fineness.GREATEST_STEP && (length + fineness.reach() * turn) * turn / 8 <= fineness.chord();
+        return turn <= fineness.step() && (length + fineness.reach() * turn) * turn / 8 <= fineness.chord();
     }
 }

@@ -155,10 +155,14 @@ public final class ItemReader {
         return new OutlineReader(fineness(frame));
     }
 
-    /** In file units. The point tolerance is a hundredth of the program's, so that profiles keep what exporters meant. */
     private Fineness fineness(AffineTransformMatrix3D frame) {
+        return fineness(tolerances, frame);
+    }
+
+    /** In file units. The point tolerance is a hundredth of the program's, so that profiles keep what exporters meant. */
+    public static Fineness fineness(Tolerances tolerances, AffineTransformMatrix3D frame) {
         double scale = scale(frame);
-        return Fineness.of(tolerances.chord() / scale, 0.01 * tolerances.point() / scale);
+        return Fineness.of(tolerances.chord() / scale, 0.01 * tolerances.point() / scale, tolerances.round());
     }
 
     private static double scale(AffineTransformMatrix3D frame) {

@@ -96,7 +96,7 @@ final class Primitives {
      * what both leave out adds up.
      */
     private Solid sphere(double radius, AffineTransformMatrix3D placement) {
-        int quarter = Fineness.of(0.5 * fineness.chord(), 0).chords(radius, Math.PI / 2);
+        int quarter = fineness.halved().chords(radius, Math.PI / 2);
         int around = 4 * quarter;
         int rings = 2 * quarter;
         workshop.budget().accept((long) around * rings);

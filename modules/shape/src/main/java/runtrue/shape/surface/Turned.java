@@ -57,7 +57,7 @@ final class Turned implements Surface {
     @Override
     public double[] stations(int axis, Window window, Fineness fineness) {
         boolean straight = profile instanceof Line;
-        Fineness share = straight ? fineness : Fineness.of(0.5 * fineness.chord(), fineness.point());
+        Fineness share = straight ? fineness : fineness.halved();
         double[] along = profile.stations(window.v0(), window.v1(), share);
         if (axis == 1) {
             return along;

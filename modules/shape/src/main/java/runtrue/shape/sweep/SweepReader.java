@@ -27,7 +27,7 @@ public final class SweepReader {
      */
     public SweepReader(Workshop workshop, Fineness whole) {
         this.workshop = workshop;
-        this.fineness = Fineness.of(0.5 * whole.chord(), whole.point());
+        this.fineness = whole.halved();
         this.profiles = new ProfileReader(fineness);
     }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import runtrue.shape.ShapeException;
 
 class BSplineTest {
-    private static final Fineness FINE = Fineness.of(2e-3, 1e-7);
+    private static final Fineness FINE = Fineness.of(2e-3, 1e-7, 0.01);
 
     private static double[] ones(int n) {
         double[] ones = new double[n];

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import runtrue.shape.ShapeException;
 
 class ChainTest {
-    private static final Fineness FINE = Fineness.of(2e-3, 1e-7);
+    private static final Fineness FINE = Fineness.of(2e-3, 1e-7, 0.01);
     private static final Conic CIRCLE = new Conic(Vector3D.ZERO, Vector3D.of(3, 0, 0), Vector3D.of(0, 3, 0));
 
     @Test

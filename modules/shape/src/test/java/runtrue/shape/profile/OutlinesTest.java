@@ -63,7 +63,8 @@ class OutlinesTest {
     @Test
     void a_centre_line_profile_has_length_times_thickness() {
         Chain angle = Chain.polyline(List.of(Vector3D.ZERO, Vector3D.of(100, 0, 0), Vector3D.of(100, 50, 0)));
-        assertThat(CentreLine.thickened("L", angle, 4, Fineness.of(2, 1e-6)).area())
+        assertThat(CentreLine.thickened("L", angle, 4, Fineness.of(2, 1e-6, 0.01))
+                        .area())
                 .isEqualTo(150 * 4, within(1e-9));
     }
 }

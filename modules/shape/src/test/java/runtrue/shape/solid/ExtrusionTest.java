@@ -3,6 +3,7 @@ package runtrue.shape.solid;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
@@ -64,16 +65,23 @@ class ExtrusionTest {
         assertThat(solid.mesh().faces()[0]).hasDimensions(2, 4);
     }
 
+    /**
+     * A regular polygon of n sides in a circle has the area n/2 r2 sin(2 pi / n): what it lacks of pi r2 is at most the
+     * stated share, and its sides are at most the chord tolerance off the circle.
+     */
     @ParameterizedTest
-    @CsvSource({"0.05", "0.5", "5", "50"})
-    void a_cylinder_misses_its_volume_by_no_more_than_the_chord_tolerance_allows(double radius) {
-        double chord = Bodies.TOLERANCES.chord();
-        Profile circle = Profile.circle("pipe", radius, Fineness.of(chord, 0));
+    @CsvSource({"0.001, 28", "0.0127, 28", "0.05, 28", "0.25, 28", "0.5, 36", "5, 112", "50, 352"})
+    void a_cylinder_lacks_the_area_of_its_polygon_and_no_more(double radius, int sides) {
+        Profile circle =
+                Profile.circle("pipe", radius, Fineness.of(Bodies.TOLERANCES.chord(), 0, Bodies.TOLERANCES.round()));
         double volume = Extrusion.of(circle, AffineTransformMatrix3D.identity(), Vector3D.of(0, 0, 2))
                 .mesh()
                 .volume();
-        double inner = Math.max(radius - chord, radius * Math.cos(Math.PI / 12));
-        assertThat(volume).isGreaterThan(2 * Math.PI * inner * inner).isLessThan(2 * Math.PI * radius * radius);
+        double polygon = 0.5 * sides * radius * radius * Math.sin(2 * Math.PI / sides);
+        assertThat(circle.outer().size()).isEqualTo(sides);
+        assertThat(volume).isCloseTo(2 * polygon, withinPercentage(1e-9));
+        assertThat(1 - polygon / (Math.PI * radius * radius)).isLessThan(Bodies.TOLERANCES.round());
+        assertThat(radius * (1 - Math.cos(Math.PI / sides))).isLessThan(Bodies.TOLERANCES.chord());
     }
 
     @Test
