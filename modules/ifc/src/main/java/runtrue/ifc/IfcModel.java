@@ -60,6 +60,9 @@ public interface IfcModel {
      */
     String predefinedType(IfcEntity object);
 
+    /** Material selections (materials, sets, usages) associated with an object, or else with its type; in file order. */
+    List<IfcEntity> materials(IfcEntity object);
+
     /** Identity, containment, properties, materials and classification of one element. */
     Element describe(IfcEntity element);
 

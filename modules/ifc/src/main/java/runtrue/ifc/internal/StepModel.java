@@ -213,6 +213,13 @@ public final class StepModel implements IfcModel {
         return type == 0 ? null : entity(type);
     }
 
+    @Override
+    public List<IfcEntity> materials(IfcEntity object) {
+        int[] own = relations.ones(Relation.MATERIALS, object.id());
+        IfcEntity type = own.length == 0 ? typeOf(object) : null;
+        return entities(type == null ? own : relations.ones(Relation.MATERIALS, type.id()));
+    }
+
     private List<IfcEntity> entities(int[] ids) {
         List<IfcEntity> entities = new ArrayList<>(ids.length);
         for (int id : ids) {
