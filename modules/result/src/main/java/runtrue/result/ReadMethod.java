@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param role {@code roof} or {@code support}
  * @param planes ids of the planes that the element is part of or carries
- * @param basis {@code derived} from its body, or {@code assumed} in part, {@code remarks} says what
+ * @param basis {@code derived} from its body, or {@code assumed} in part or, where no body is drawn, from its
+ *     material usage as a whole; {@code remarks} says what
  * @param representation for example {@code Body/SweptSolid: IfcExtrudedAreaSolid}
  * @param engine that made faces of it
  * @param closed whether every edge of its faces is shared by two of them

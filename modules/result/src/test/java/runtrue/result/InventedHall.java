@@ -162,6 +162,11 @@ public final class InventedHall {
                 List.of(new BillLine.Part("P-1", "", List.of(), 59.5, 20, List.of("P-1"))));
     }
 
+    /** A purlin that was read with a body. */
+    public static ReadElement read(Shape.Body body) {
+        return new ReadElement(PURLIN, "class only", body);
+    }
+
     private static Trust trust(Element slab) {
         return new Trust(
                 List.of(new ReadElement(

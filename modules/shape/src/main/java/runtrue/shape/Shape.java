@@ -20,6 +20,8 @@ public sealed interface Shape {
      * @param representation for example {@code Body/SweptSolid: IfcExtrudedAreaSolid}
      * @param remarks what was done that a person should know, for example an opening that could not be read
      * @param engine who read it: {@link #BUILT_IN}, or the name and version of another engine
+     * @param assumed whether the model draws no body, and this one was made of its material usage and a curve; the remarks
+     *     say how
      */
     record Body(
             List<Face> faces,
@@ -27,7 +29,8 @@ public sealed interface Shape {
             Optional<Sweep> sweep,
             String representation,
             List<String> remarks,
-            String engine)
+            String engine,
+            boolean assumed)
             implements Shape {
         public Body {
             faces = List.copyOf(faces);
@@ -37,7 +40,7 @@ public sealed interface Shape {
         /** One of the built-in reader. */
         public Body(
                 List<Face> faces, boolean closed, Optional<Sweep> sweep, String representation, List<String> remarks) {
-            this(faces, closed, sweep, representation, remarks, BUILT_IN);
+            this(faces, closed, sweep, representation, remarks, BUILT_IN, false);
         }
 
         public boolean builtIn() {

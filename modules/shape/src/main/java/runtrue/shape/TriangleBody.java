@@ -42,6 +42,6 @@ public final class TriangleBody {
         }
         return faces.isEmpty()
                 ? new Shape.Unread("No face of it has an area.", representation)
-                : new Shape.Body(faces, closed, Optional.empty(), representation, remarks, engine);
+                : new Shape.Body(faces, closed, Optional.empty(), representation, remarks, engine, false);
     }
 }

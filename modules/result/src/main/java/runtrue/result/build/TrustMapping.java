@@ -50,7 +50,7 @@ final class TrustMapping {
         return methods;
     }
 
-    private static ReadMethod method(ReadElement read, String role, Set<String> planes) {
+    static ReadMethod method(ReadElement read, String role, Set<String> planes) {
         boolean closed = read.body().closed();
         List<String> remarks = new ArrayList<>(read.body().remarks());
         if (!closed) {
@@ -63,7 +63,7 @@ final class TrustMapping {
                 PlaneMapping.element(read.element(), read.evidence()),
                 role,
                 List.copyOf(planes),
-                closed ? "derived" : "assumed",
+                closed && !read.body().assumed() ? "derived" : "assumed",
                 read.body().representation(),
                 read.body().engine(),
                 closed,

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +33,7 @@ import runtrue.roof.RoofTolerance;
 import runtrue.roof.health.HealthLimit;
 import runtrue.roof.stated.StatedTolerances;
 import runtrue.rules.Quantity;
+import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
 
 class ResultBuilderTest {
@@ -170,6 +173,16 @@ class ResultBuilderTest {
                         tuple("1SlabSlabSlabSlabSlab0", "roof", "derived", true),
                         tuple("3Purlin", "support", "assumed", false));
         assertThat(result.methods().get(1).planes()).containsExactly("P-1");
+    }
+
+    @Test
+    void aBodyMadeOfAMaterialUsageIsNoOrdinarySolid() {
+        Shape.Body body = new Shape.Body(
+                List.of(), true, Optional.empty(), "FootPrint", List.of("assumed from #5"), Shape.BUILT_IN, true);
+        ReadMethod method = TrustMapping.method(InventedHall.read(body), "roof", Set.of("P-1"));
+        assertThat(method.basis()).isEqualTo("assumed");
+        assertThat(method.closed()).isTrue();
+        assertThat(method.remarks()).containsExactly("assumed from #5");
     }
 
     @Test
