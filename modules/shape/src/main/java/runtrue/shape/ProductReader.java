@@ -11,6 +11,7 @@ import runtrue.shape.bool.Combination;
 import runtrue.shape.mesh.Mesh;
 import runtrue.shape.solid.ItemReader;
 import runtrue.shape.solid.Solid;
+import runtrue.shape.usage.UsageBody;
 import runtrue.step.StepException;
 
 /**
@@ -41,7 +42,7 @@ final class ProductReader implements ShapeReader {
             return new Shape.Unread(message(e), "");
         }
         if (candidates.isEmpty()) {
-            return Representation.none(product);
+            return fromUsage(product);
         }
         Shape first = read(product, candidates.get(0));
         for (int i = 1; i < candidates.size() && first instanceof Shape.Unread; i++) {
@@ -62,16 +63,43 @@ final class ProductReader implements ShapeReader {
         }
     }
 
+    /** What its material usage states in place of a body; else what is missing of that. */
+    private Shape fromUsage(IfcEntity product) {
+        Shape.Unread none = Representation.none(product);
+        try {
+            Optional<IfcEntity> usage = none.representation().isEmpty() ? Optional.empty() : UsageBody.usage(product);
+            return usage.isPresent() ? fromUsage(product, usage.get()) : none;
+        } catch (ShapeException | IfcException | StepException | IllegalArgumentException | ArithmeticException e) {
+            return new Shape.Unread(
+                    "It has no body representation, and none can be made of its material usage: "
+                            + message(e).replaceFirst("\\.$", "") + "; export it with its body.",
+                    none.representation());
+        }
+    }
+
+    private Shape fromUsage(IfcEntity product, IfcEntity usage) {
+        List<String> remarks = new ArrayList<>();
+        AffineTransformMatrix3D frame =
+                AffineTransformMatrix3D.createScale(product.model().units().length());
+        UsageBody made = UsageBody.of(product, usage, frame, tolerances, remarks::add);
+        return body(product, made.label(), made.solids(), remarks, true);
+    }
+
     private static String message(RuntimeException e) {
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 
     private Shape body(IfcEntity product, Representation representation) {
+        AffineTransformMatrix3D frame =
+                AffineTransformMatrix3D.createScale(product.model().units().length());
+        List<String> remarks = new ArrayList<>();
+        return body(product, representation.label(), items(representation, frame, remarks), remarks, false);
+    }
+
+    private Shape body(IfcEntity product, String label, List<Solid> whole, List<String> remarks, boolean assumed) {
         double unit = product.model().units().length();
         AffineTransformMatrix3D placement = product.model().placement(product);
-        List<String> remarks = new ArrayList<>();
-        List<Solid> solids = items(representation, AffineTransformMatrix3D.createScale(unit), remarks);
-        solids = voided(product, placement, solids, remarks);
+        List<Solid> solids = voided(product, placement, whole, remarks);
         AffineTransformMatrix3D world = AffineTransformMatrix3D.createScale(unit)
                 .multiply(placement)
                 .multiply(AffineTransformMatrix3D.createScale(1 / unit))
@@ -81,12 +109,12 @@ final class ProductReader implements ShapeReader {
         for (Solid solid : solids) {
             Mesh mesh = solid.merged(tolerances).mesh().transformed(world);
             if (!(mesh.box().reach() < FARTHEST)) {
-                return new Shape.Unread(TOO_FAR, representation.label());
+                return new Shape.Unread(TOO_FAR, label);
             }
             closed &= mesh.closed();
             Faces.addAll(mesh, faces);
         }
-        return new Shape.Body(faces, closed, sweep(solids, world), representation.label(), remarks);
+        return new Shape.Body(faces, closed, sweep(solids, world), label, remarks, Shape.BUILT_IN, assumed);
     }
 
     private static Optional<Sweep> sweep(List<Solid> solids, AffineTransformMatrix3D world) {

@@ -97,7 +97,10 @@ record Representation(String label, List<IfcEntity> items) {
             return new Shape.Unread("It has no body representation: it may be a container for its parts.", "");
         }
         String label = String.join(", ", others);
-        return new Shape.Unread("It has no body representation, only " + label + "; export it with its body.", label);
+        return new Shape.Unread(
+                "It has no body representation, only " + label
+                        + ", and no material layer or profile set usage that a body could be made of; export it with its body.",
+                label);
     }
 
     private static List<IfcEntity> all(IfcEntity product) {

@@ -1,6 +1,7 @@
 package runtrue.shape;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcModel;
 import runtrue.step.StepFile;
@@ -47,6 +48,18 @@ final class ModelText {
     /** As {@link #read}, with lines of the frame replaced. */
     static Shape readWith(String line, String replacement, String data) {
         return readText(FRAME.replace(line, replacement) + data, Vector3D.ZERO);
+    }
+
+    /** As {@link #readWith}, by a schema, with pairs of a line of the frame and what stands in its place. */
+    static Shape readIn(String schema, String data, List<String> pairs) {
+        String frame = FRAME;
+        for (int i = 0; i < pairs.size(); i += 2) {
+            if (!frame.contains(pairs.get(i))) {
+                throw new IllegalArgumentException("not in the frame: " + pairs.get(i));
+            }
+            frame = frame.replace(pairs.get(i), pairs.get(i + 1));
+        }
+        return readText(frame + data, Vector3D.ZERO, schema);
     }
 
     /** As {@link #read}, by another schema than IFC4. */

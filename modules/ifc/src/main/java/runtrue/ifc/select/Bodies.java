@@ -22,6 +22,17 @@ final class Bodies {
 
     private Bodies() {}
 
+    /** Whether it has none, but a material usage beside other geometry: reading it makes one of the two, or says why not. */
+    static boolean followFromMaterial(IfcEntity element) {
+        try {
+            return element.has("Representation")
+                    && element.model().materials(element).stream()
+                            .anyMatch(m -> m.isA("IfcMaterialLayerSetUsage") || m.isA("IfcMaterialProfileSetUsage"));
+        } catch (IfcException e) {
+            return false;
+        }
+    }
+
     /** In doubt there is one: reading it will tell. */
     static boolean has(IfcEntity element) {
         try {

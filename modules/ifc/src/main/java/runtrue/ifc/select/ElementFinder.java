@@ -116,7 +116,8 @@ public final class ElementFinder {
             return false;
         }
         for (IfcEntity part : model.parts(whole)) {
-            if ((roofs.containsKey(part.id()) && Bodies.has(part)) || hasRoofPart(part, seen)) {
+            boolean body = Bodies.has(part) || Bodies.followFromMaterial(part);
+            if ((roofs.containsKey(part.id()) && body) || hasRoofPart(part, seen)) {
                 return true;
             }
         }

@@ -112,6 +112,16 @@ class ElementFinderTest {
     }
 
     @Test
+    void takesARoofForAContainerWhenAPartHasAMaterialUsageInPlaceOfABody() {
+        FoundElements found = find("#1=IFCROOF('g',$,'Main',$,$,$,$,$,$);#2=IFCSLAB('g2',$,'x',$,$,$,#91,$,$);"
+                + "#91=IFCPRODUCTDEFINITIONSHAPE($,$,(#92));#92=IFCSHAPEREPRESENTATION($,'FootPrint','Curve2D',());"
+                + "#5=IFCRELASSOCIATESMATERIAL('m',$,$,$,(#2),#93);"
+                + "#93=IFCMATERIALLAYERSETUSAGE($,.AXIS3.,.POSITIVE.,0.,$);#6=IFCRELAGGREGATES('r',$,$,$,#1,(#2));");
+
+        assertThat(found.roofs()).extracting(roof -> roof.entity().id()).containsExactly(2);
+    }
+
+    @Test
     void notesAnElementThatCannotBeReadAndGoesOn() {
         FoundElements found =
                 find("#1=IFCSLAB('g',$,'x',$,$,$,#90,$,?ROOF);#2=IFCSLAB('g2',$,'x',$,$,$,#90,$,.ROOF.);");

@@ -2,6 +2,7 @@ package runtrue.shape.curve;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Pieces end to start: every bounded curve. Its own parameter runs from 0 over the spans of its pieces. */
@@ -46,6 +47,13 @@ public record Chain(List<Piece> pieces) {
             result.add(pieces.get(i).reversed());
         }
         return new Chain(result);
+    }
+
+    /** The same chain moved; where the transform scales, the chord tolerance is scaled with it. */
+    public Chain moved(AffineTransformMatrix3D transform) {
+        return new Chain(pieces.stream()
+                .map(p -> new Piece(new Moved(p.curve(), transform), p.start(), p.end(), p.span()))
+                .toList());
     }
 
     /** The same chain with its parameter stretched to another span. */

@@ -168,9 +168,7 @@ public final class CurveReader {
                     + "); export the curve in space, or the element as a faceted body.");
         }
         AffineTransformMatrix3D plane = surface.model().transform(surface.ref("Position"));
-        return new Chain(read(curve.ref("ReferenceCurve"), depth + 1).pieces().stream()
-                .map(p -> new Piece(new Moved(p.curve(), plane), p.start(), p.end(), p.span()))
-                .toList());
+        return read(curve.ref("ReferenceCurve"), depth + 1).moved(plane);
     }
 
     /** Segments end to start; one whose sense contradicts its neighbours is turned round. */

@@ -3,7 +3,7 @@ package runtrue.shape.curve;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
-/** A curve in other axes; the transform keeps lengths. */
+/** A curve in other axes; chords keep their tolerance where the transform keeps lengths. */
 record Moved(Curve curve, AffineTransformMatrix3D transform) implements Curve {
     @Override
     public Vector3D at(double parameter) {

@@ -12,7 +12,7 @@ import runtrue.shape.profile.Profile;
 import runtrue.shape.profile.Ring;
 
 /** Profiles swept along a straight line, square to their plane or not. */
-final class Extrusion {
+public final class Extrusion {
     /** A sweep flatter than this sine against the profile's plane encloses nothing worth reading. */
     private static final double LEAST_SINE = 1e-6;
 
@@ -24,7 +24,7 @@ final class Extrusion {
      * @param placement from the profile's axes to those of the result; may scale and mirror
      * @param path the sweep in the profile's axes: direction times depth
      */
-    static Solid of(Profile profile, AffineTransformMatrix3D placement, Vector3D path) {
+    public static Solid of(Profile profile, AffineTransformMatrix3D placement, Vector3D path) {
         if (!(Math.abs(path.getZ()) > LEAST_SINE * path.norm())) {
             throw new ShapeException("The extrusion runs within the plane of its profile, or has no length.");
         }

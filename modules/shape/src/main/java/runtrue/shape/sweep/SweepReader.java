@@ -3,11 +3,13 @@ package runtrue.shape.sweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
 import runtrue.shape.Sweep;
+import runtrue.shape.curve.Chain;
 import runtrue.shape.curve.Fineness;
 import runtrue.shape.curve.Track;
 import runtrue.shape.profile.Profile;
@@ -68,12 +70,28 @@ public final class SweepReader {
 
     private List<Swept> along(IfcEntity item, AffineTransformMatrix3D frame) {
         Directrix directrix = new Directrix(item, fineness, workshop.remarks());
+        UnaryOperator<Vector3D> reference = ReferenceDirections.of(item, fineness);
+        return along(profiles.read(item.ref("SweptArea")), directrix.chain(), reference, item, frame);
+    }
+
+    /**
+     * Bodies of profiles along a way, square to it.
+     *
+     * @param reference the direction at a place that the x axes of the profiles keep to, as far as the way lets them
+     * @param item what to name when that makes no shape
+     */
+    public List<Swept> along(
+            List<Profile> areas,
+            Chain way,
+            UnaryOperator<Vector3D> reference,
+            IfcEntity item,
+            AffineTransformMatrix3D frame) {
         List<Swept> bodies = new ArrayList<>(1);
-        for (Profile profile : profiles.read(item.ref("SweptArea"))) {
+        for (Profile profile : areas) {
             Section section = Section.of(profile);
-            Track track = directrix.chain().track(fineness.carrying(section.reach()));
+            Track track = way.track(fineness.carrying(section.reach()));
             checkLength(track, item);
-            List<Seat> seats = Seats.referenced(track, ReferenceDirections.of(item, fineness), item.label());
+            List<Seat> seats = Seats.referenced(track, reference, item.label());
             bodies.add(body(item, profile.name(), section, seats, track.closed(), frame));
         }
         return bodies;
