@@ -32,16 +32,15 @@ class RealModelsTest {
     private static final double SAME = 0.005;
 
     /**
-     * Square hollow sections whose outlines have rounded corners: an arc is followed here by chords up to 2 mm off it, there
-     * by finer ones, and of a wall 6 mm thick that takes up to 0.8 % of the section's area.
+     * Square hollow sections whose outlines have rounded corners, turned by 4.5 degrees about their axis: where the corner
+     * on the one side becomes upright lies within a facet, here another one than there, so that they are compared by
+     * their volumes alone.
      */
     private static final String ROUNDED_CORNERS = "NZ-SHS beam";
 
-    private static final double SAME_WITH_ROUNDED_CORNERS = 0.01;
-
     /**
-     * Two rods of 25.4 mm in diameter along a polyline of 0.6246 m: pi r2 l is 0.3165 litres. Chords up to 2 mm off so
-     * thin a circle take a third of that in the built-in reader, so it is the formula that the program is held to.
+     * Two rods of 25.4 mm in diameter along a polyline of 0.6246 m: pi r2 l is 0.3165 litres. Chords take up
+     * to 1 % of a circle here and less there, more than {@link #SAME}, so it is the formula that both are held to.
      */
     private static final Set<String> THIN_RODS = Set.of("1PSrRDvkK0Gvx4SIVicf12", "3enJ5_CxM0H8GauSTjOxVX");
 
@@ -156,9 +155,10 @@ class RealModelsTest {
             Shape.Body made = (Shape.Body) meshShape.of(mesh, element, "");
             if (THIN_RODS.contains(mesh.globalId())) {
                 assertThat(Measured.of(made).volume().getAsDouble()).isCloseTo(THIN_ROD, withinPercentage(3));
+                assertThat(ours.volume().getAsDouble()).isCloseTo(THIN_ROD, withinPercentage(1.5));
                 return;
             }
-            if (fillets == 0) {
+            if (fillets == 0 && !element.text("Name").startsWith(ROUNDED_CORNERS)) {
                 differ(element, body, "upward area of triangles", ours.upwardArea(), raw.upwardArea());
                 differ(
                         element,
@@ -206,8 +206,7 @@ class RealModelsTest {
         }
 
         private void differ(IfcEntity element, Shape.Body body, String what, double ours, double theirs) {
-            double same = element.text("Name").startsWith(ROUNDED_CORNERS) ? SAME_WITH_ROUNDED_CORNERS : SAME;
-            if (!(Math.abs(ours - theirs) <= same * Math.abs(theirs))) {
+            if (!(Math.abs(ours - theirs) <= SAME * Math.abs(theirs))) {
                 differences.add(String.format(
                         Locale.ROOT,
                         "%s %s %s: %s here %.5f, there %.5f",

@@ -208,6 +208,20 @@ class ReadSweepsTest {
                 .contains("#200", "keep to");
     }
 
+    /**
+     * A real file's reinforcing bar has a reference plane whose normal lies in the plane of its directrix. Straight lengths
+     * between mitres keep area times length.
+     */
+    @Test
+    void a_profile_does_not_turn_over_where_its_way_passes_the_direction_it_keeps_to() {
+        Shape.Body body = body("#200=IFCSURFACECURVESWEPTAREASOLID(#211,#11,#221,$,$,#222);#222=IFCPLANE(#223);"
+                + "#223=IFCAXIS2PLACEMENT3D(#10,#224,$);#224=IFCDIRECTION((0.,1.,0.));"
+                + "#211=IFCRECTANGLEPROFILEDEF(.AREA.,$,#14,20.,20.);#221=IFCPOLYLINE((#10,#231,#232));"
+                + "#231=IFCCARTESIANPOINT((50.,-300.,0.));#232=IFCCARTESIANPOINT((0.,-600.,0.));");
+        assertThat(volume(body)).isEqualTo(0.02 * 0.02 * 2 * Math.hypot(0.05, 0.3), within(1e-9));
+        assertThat(body.remarks()).singleElement().asString().contains("would turn over", "without turning");
+    }
+
     /** Frustum of a cone: pi h / 3 (R2 + R r + r2); its ends have different numbers of chords. */
     @Test
     void a_tapered_pipe_is_a_frustum() {

@@ -40,11 +40,36 @@ final class Seats {
         return new Seat.Side(along, x.normalize());
     }
 
-    /** The profile turns no more than the way does; along a closed way it comes back as it left. */
+    /**
+     * Whether the profile turns over somewhere: where the way passes near the direction that the profile is to keep to,
+     * x jumps from one side to the other, and a body built so would shrink to a point there.
+     */
+    static boolean turnOver(List<Seat> seats) {
+        Seat.Side last = seats.get(0).before();
+        for (Seat seat : seats) {
+            for (Seat.Side side : List.of(seat.before(), seat.after())) {
+                if (!(carried(last.x(), last.along(), side.along()).dot(side.x()) > 0)) {
+                    return true;
+                }
+                last = side;
+            }
+        }
+        return false;
+    }
+
+    /** As {@link #unturned(Track, Vector3D, String)}, from any x axis. */
     static List<Seat> unturned(Track track, String label) {
+        return unturned(track, track.stations().get(0).before().orthogonal(), label);
+    }
+
+    /**
+     * The profile turns no more than the way does; along a closed way it comes back as it left.
+     *
+     * @param start the profile's x axis at the first station on arrival, square to the way
+     */
+    static List<Seat> unturned(Track track, Vector3D start, String label) {
         List<Station> stations = track.stations();
         Vector3D first = stations.get(0).before();
-        Vector3D start = first.orthogonal();
         double twist = track.closed() ? twist(stations, start) : 0;
         List<Seat> seats = new ArrayList<>(stations.size());
         Vector3D x = start;

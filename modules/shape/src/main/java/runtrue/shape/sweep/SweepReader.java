@@ -92,6 +92,12 @@ public final class SweepReader {
             Track track = way.track(fineness.carrying(section.reach()));
             checkLength(track, item);
             List<Seat> seats = Seats.referenced(track, reference, item.label());
+            if (Seats.turnOver(seats)) {
+                workshop.remarks()
+                        .accept("The profile of " + item.label() + " would turn over where its directrix passes the"
+                                + " direction that it is to keep to, and was carried along without turning");
+                seats = Seats.unturned(track, seats.get(0).before().x(), item.label());
+            }
             bodies.add(body(item, profile.name(), section, seats, track.closed(), frame));
         }
         return bodies;
