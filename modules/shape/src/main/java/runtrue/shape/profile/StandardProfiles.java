@@ -90,7 +90,9 @@ final class StandardProfiles {
                                 size(p, "Depth"),
                                 size(p, "WebThickness"),
                                 size(p, "FlangeThickness")));
-            default -> throw new ShapeException("Profiles of type " + p.type() + " are not read (" + p.label() + ").");
+            default ->
+                throw new ShapeException("Profiles of type " + p.type() + " are not read (" + p.label()
+                        + "); export this element with an arbitrary closed profile, or as a faceted body.");
         };
     }
 

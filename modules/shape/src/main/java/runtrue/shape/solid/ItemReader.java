@@ -65,6 +65,10 @@ public final class ItemReader {
             case "IfcOpenShell", "IfcClosedShell", "IfcConnectedFaceSet" -> List.of(plain(shell(item, frame)));
             case "IfcTriangulatedFaceSet", "IfcPolygonalFaceSet", "IfcTriangulatedIrregularNetwork" ->
                 List.of(plain(new FaceSets(budget, tolerances, remarks).read(item, frame)));
+            case "IfcGeometricSet" -> surfaces(item, frame, depth);
+            case "IfcPlane" ->
+                throw new ShapeException("The plane " + item.label()
+                        + " has no bounds; export this element with a bounded surface, or as a faceted body.");
             default -> built(item, frame);
         };
     }
@@ -85,6 +89,14 @@ public final class ItemReader {
         }
         throw new ShapeException("Shapes of type " + item.type() + " are not read (" + item.label()
                 + "); export this element as a faceted body or a plain extrusion.");
+    }
+
+    private List<Solid> surfaces(IfcEntity set, AffineTransformMatrix3D frame, int depth) {
+        List<Solid> solids = new ArrayList<>();
+        for (IfcEntity surface : Drawn.surfaces(set)) {
+            solids.addAll(read(surface, frame, depth + 1));
+        }
+        return solids;
     }
 
     private static Solid plain(Mesh mesh) {

@@ -8,11 +8,13 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
 import runtrue.shape.Tolerances;
+import runtrue.shape.curve.CurveReader;
 import runtrue.shape.curve.Fineness;
 import runtrue.shape.mesh.Mesh;
 import runtrue.shape.mesh.Points;
 import runtrue.shape.mesh.Shells;
 import runtrue.shape.surface.FaceNet;
+import runtrue.shape.surface.Surface;
 import runtrue.shape.surface.SurfaceReader;
 
 /** Surfaces that stand as items by themselves and end by themselves, or between parameters. */
@@ -33,25 +35,78 @@ final class SurfaceItems {
         return item.isA("IfcBSplineSurface")
                 || item.isA("IfcSurfaceOfLinearExtrusion")
                 || item.isA("IfcSurfaceOfRevolution")
-                || item.isA("IfcRectangularTrimmedSurface");
+                || item.isA("IfcRectangularTrimmedSurface")
+                || item.isA("IfcCurveBoundedPlane")
+                || item.isA("IfcCurveBoundedSurface");
+    }
+
+    private static boolean withinCurves(IfcEntity item) {
+        return item.isA("IfcCurveBoundedPlane") || item.isA("IfcCurveBoundedSurface");
     }
 
     Mesh read(IfcEntity item, AffineTransformMatrix3D frame) {
         Points points = new Points();
         List<int[][]> faces = new ArrayList<>();
-        IfcEntity basis = item.isA("IfcRectangularTrimmedSurface") ? item.ref("BasisSurface") : item;
-        if (basis.isA("IfcPlane")) {
-            faces.add(rectangle(basis, trims(item, 1, 1), frame, points));
-        } else {
-            try {
+        IfcEntity basis = item.has("BasisSurface") ? item.ref("BasisSurface") : item;
+        try {
+            if (basis.isA("IfcPlane")) {
+                faces.add(
+                        withinCurves(item)
+                                ? new BoundedPlane(item, fineness).face(frame, points)
+                                : rectangle(basis, trims(item, 1, 1), frame, points));
+            } else {
                 FaceNet net = new FaceNet(points, frame, fineness, budget::take);
-                faces.addAll(net.whole(new SurfaceReader(fineness).read(basis), window(item, basis)));
-            } catch (ShapeException e) {
-                throw new ShapeException("The surface " + item.label() + " was not read (" + e.getMessage()
-                        + "); export this element as a faceted body.");
+                Surface surface = new SurfaceReader(fineness).read(basis);
+                faces.addAll(
+                        withinCurves(item)
+                                ? net.faces(surface, loops(item, frame, points), true)
+                                : net.whole(surface, window(item, basis)));
             }
+        } catch (ShapeException e) {
+            throw new ShapeException("The surface " + item.label() + " was not read (" + e.getMessage()
+                    + "); export this element as a faceted body.");
         }
         return Shells.solid(points.toArray(), faces, tolerances, remarks);
+    }
+
+    /** Boundaries in space on a curved surface, the face to their left. */
+    private List<int[]> loops(IfcEntity item, AffineTransformMatrix3D frame, Points points) {
+        if (item.enumeration("ImplicitOuter").equals("T")) {
+            throw new ShapeException("its outer bound is implied, not drawn");
+        }
+        List<int[]> loops = new ArrayList<>();
+        for (IfcEntity curve : item.refs("Boundaries")) {
+            List<Vector3D> corners = apart(new CurveReader(fineness).read(curve).points(fineness));
+            int last = corners.size() - 1;
+            if (last < 3 || !same(corners.get(last), corners.get(0))) {
+                throw new ShapeException("its boundary " + curve.label() + " does not close");
+            }
+            int[] loop = new int[last];
+            for (int i = 0; i < last; i++) {
+                Vector3D p = frame.apply(corners.get(i));
+                loop[i] = points.add(p.getX(), p.getY(), p.getZ());
+            }
+            loops.add(loop);
+        }
+        if (loops.isEmpty()) {
+            throw new ShapeException("no curve bounds it");
+        }
+        return loops;
+    }
+
+    /** Segments of a boundary meet in ends that are rounded each by itself: of two such ends one stays. */
+    private List<Vector3D> apart(List<Vector3D> corners) {
+        List<Vector3D> apart = new ArrayList<>(corners.size());
+        for (Vector3D corner : corners) {
+            if (apart.isEmpty() || !same(apart.get(apart.size() - 1), corner)) {
+                apart.add(corner);
+            }
+        }
+        return apart;
+    }
+
+    private boolean same(Vector3D a, Vector3D b) {
+        return a.distance(b) <= FaceNet.SAME_POINTS * fineness.point();
     }
 
     private static double[] window(IfcEntity item, IfcEntity basis) {

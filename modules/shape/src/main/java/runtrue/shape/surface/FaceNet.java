@@ -22,7 +22,7 @@ public final class FaceNet {
     private static final int MOST_CORNERS = 20_000;
 
     /** Places of a file coincide within so many points' tolerances: they are rounded each by itself. */
-    static final int SAME_POINTS = 100;
+    public static final int SAME_POINTS = 100;
 
     private final Points points;
     private final AffineTransformMatrix3D frame;
