@@ -120,6 +120,16 @@ public enum RoofTolerance {
             Unit.METRE,
             0.1,
             "Along edges and openings flashings, trimmers and the next plane's members meet."),
+    WALL_RIM(
+            "walls along an edge",
+            Unit.METRE,
+            0.6,
+            "Parapets and gable walls stand within this of an edge; the sheets end against them."),
+    LINE_SPACING(
+            "spacing in a bay",
+            Unit.FACTOR,
+            1.25,
+            "Times the usual spacing in a bay that is set out for itself; where a line is missing, it is twice that."),
     LAYER_WIDTH("width of a layer", Unit.METRE, 0.5, "Broader things on the supports are decks or trays, not plates."),
     SPAN_GAP("joint within a long span", Unit.METRE, 0.002, "Stretches nearer than this are one place on the roof."),
     FLAT_PLANE("plane without fall", Unit.DEGREE, 0.2, "Less is within what models are drawn to.");

@@ -77,6 +77,40 @@ final class RoofFixtures {
                 element, evidence, new Shape.Body(faces, true, Optional.empty(), "made for a test", List.of()));
     }
 
+    /** The same body of another class. */
+    static ReadElement ofClass(String ifcClass, ReadElement e) {
+        Element old = e.element();
+        Element element = new Element(
+                old.globalId(),
+                old.file(),
+                old.stepId(),
+                ifcClass,
+                "",
+                "",
+                old.name(),
+                "",
+                "",
+                "Hall",
+                "Roof",
+                "",
+                "",
+                List.of(),
+                List.of(),
+                Map.of());
+        return new ReadElement(element, e.grounds(), e.evidence(), e.body());
+    }
+
+    /** One element of the bodies of two. */
+    static ReadElement joined(ReadElement a, ReadElement b) {
+        List<Face> faces = new ArrayList<>(a.body().faces());
+        faces.addAll(b.body().faces());
+        return new ReadElement(
+                a.element(),
+                a.grounds(),
+                a.evidence(),
+                new Shape.Body(faces, true, Optional.empty(), "made for a test", List.of()));
+    }
+
     static ReadElement moved(ReadElement e, QuaternionRotation turn, Vector3D by) {
         List<Face> faces = e.body().faces().stream()
                 .map(f -> new Face(

@@ -109,6 +109,44 @@ class TruePlanesTest {
                 .containsExactly(LineFault.Kind.MISSING + " 3 2000", LineFault.Kind.STOPS_SHORT + " 3 1000");
     }
 
+    /** Lines at 1.5 m but for the bay from u = 4 to 8, where they lie at their own spacing; one of these may be left out. */
+    private static List<ReadElement> setOutForItself(double... within) {
+        Vector3D up = at(0, 0, 1).subtract(at(0, 0, 0));
+        List<ReadElement> members = new ArrayList<>(List.of(purlin(0.5, 0, 0), purlin(6.5, 0, 0)));
+        for (double v : new double[] {2, 3.5, 5}) {
+            members.add(bar("west " + v, 0.1, at(0, v, -0.16), at(4, v, -0.16), up));
+            members.add(bar("east " + v, 0.1, at(8, v, -0.16), at(12, v, -0.16), up));
+        }
+        for (double v : within) {
+            members.add(bar("bay " + v, 0.1, at(4, v, -0.16), at(8, v, -0.16), up));
+        }
+        return members;
+    }
+
+    @Test
+    void in_a_bay_set_out_at_its_own_spacing_no_line_is_missing() {
+        assertThat(bearing(List.of(roof()), setOutForItself(2.5, 4.5)).faults()).isEmpty();
+        assertThat(bearing(List.of(roof()), setOutForItself(1.7, 2.9, 4.1, 5.3)).faults())
+                .isEmpty();
+    }
+
+    /** Spaces of 1.2, 1.2, 2.4 and 1.2 m: the line at 3.5 m falls in the gap that the lost one of the bay leaves. */
+    @Test
+    void in_a_bay_at_its_own_spacing_that_lost_a_line_the_gap_is_told_of() {
+        assertThat(bearing(List.of(roof()), setOutForItself(1.7, 2.9, 5.3)).faults())
+                .extracting(f -> f.kind() + " " + Math.round(f.v() * 10))
+                .contains(LineFault.Kind.MISSING + " 35")
+                .doesNotContain(LineFault.Kind.MISSING + " 20");
+    }
+
+    @Test
+    void a_bay_with_some_of_the_others_lines_and_none_of_its_own_has_lost_the_rest() {
+        assertThat(bearing(List.of(roof()), setOutForItself(2, 5)).faults())
+                .extracting(f -> f.kind() + " " + Math.round(f.v() * 10))
+                .containsExactly(LineFault.Kind.MISSING + " 35");
+        assertThat(bearing(List.of(roof()), setOutForItself(3.5)).faults()).hasSize(2);
+    }
+
     @Test
     void close_and_slight_supports_are_battens_and_members_up_the_fall_alone_are_rafters() {
         Vector3D up = at(0, 0, 1).subtract(at(0, 0, 0));

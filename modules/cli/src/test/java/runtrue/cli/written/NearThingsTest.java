@@ -91,7 +91,9 @@ class NearThingsTest {
         "IFCCOVERING, false",
         "IFCFOOTING, false",
         "IFCVIRTUALELEMENT, false",
-        "IFCWALL, false",
+        "IFCOPENINGELEMENT, false",
+        "IFCWALL, true",
+        "IFCSLAB, true",
     })
     void elements_of_every_trade_are_looked_at_but_not_those_of_the_ground_nor_coverings(String entity, boolean looked)
             throws IOException {

@@ -53,9 +53,15 @@ class UnreadThingTest {
             assertThat(surround.within(Surround.Role.THING, FAR.negate(), FAR))
                     .extracting(t -> t.element().name())
                     .containsExactly("Good");
-            assertThat(surround.unread(Surround.Role.THING, FAR.negate(), FAR))
+            // Its section and axis are known, and with them how far off it can be.
+            assertThat(surround.unread(Surround.Role.THING, new Surround.Box(FAR.negate(), FAR)::overlaps))
                     .extracting(e -> e.name())
-                    .containsExactly("Turned by nothing", "In itself");
+                    .containsExactly("Turned by nothing");
+            assertThat(surround.unread(Surround.Role.THING, new Surround.Box(FAR, FAR)::overlaps))
+                    .isEmpty();
+            assertThat(surround.unlocated(Surround.Role.THING))
+                    .extracting(e -> e.name())
+                    .containsExactly("In itself");
         }
     }
 

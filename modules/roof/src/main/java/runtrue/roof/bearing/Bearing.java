@@ -11,6 +11,7 @@ import runtrue.ifc.Element;
  * @param near every member near the plane that is no support, and everything else that stands above the contact plane,
  *     highest first
  * @param unread things that may reach to the contact plane, but whose bodies could not be read
+ * @param unreadSupports possible supports that may lie under the plane, but whose bodies could not be read
  * @param faults where support lines are not what they are elsewhere on the plane
  */
 public record Bearing(
@@ -18,16 +19,24 @@ public record Bearing(
         Optional<TruePlane> truePlane,
         List<NearThing> near,
         List<Element> unread,
+        List<Element> unreadSupports,
         List<LineFault> faults) {
     public Bearing {
         near = List.copyOf(near);
         unread = List.copyOf(unread);
+        unreadSupports = List.copyOf(unreadSupports);
         faults = List.copyOf(faults);
     }
 
     /** Of a plane about which nothing is known. */
     public static Bearing unknown() {
-        return new Bearing(BearingKind.UNKNOWN, Optional.empty(), List.of(), List.of(), List.of());
+        return untrue(BearingKind.UNKNOWN, List.of(), List.of(), List.of());
+    }
+
+    /** Of a plane whose supports, if it has any, are not measured against a contact plane. */
+    public static Bearing untrue(
+            BearingKind kind, List<NearThing> near, List<Element> unreadSupports, List<LineFault> faults) {
+        return new Bearing(kind, Optional.empty(), near, List.of(), unreadSupports, faults);
     }
 
     /** What sheets cannot be laid over, be it a bolt head or a plate that passes right through them. */

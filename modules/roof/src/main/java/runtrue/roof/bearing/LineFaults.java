@@ -16,7 +16,11 @@ import runtrue.roof.SupportPiece;
 import runtrue.roof.flat.Overlays;
 import runtrue.roof.plane.Outlines;
 
-/** Finds where support lines stop short, have no piece, or run askew. */
+/**
+ * Finds where support lines stop short, have no piece, or run askew. A bay may be set out for itself, closer or wider than
+ * the others: where it has lines of its own, and none of them stands farther apart around the place than is usual in the
+ * bay, the others' lines are not missing there. A bay with fewer lines that are all the others' has lost some.
+ */
 public final class LineFaults {
     /** Less than this is left free beside a verge, hip or valley by any detail. */
     private static final double SHORT = RoofTolerance.LINE_SHORT.si();
@@ -26,6 +30,9 @@ public final class LineFaults {
 
     /** A line over less of the plane's width is one that some bays have to themselves, not one that stops short. */
     private static final double MOST = 0.5;
+
+    /** A wider space than this times the bay's usual one has lost a line. */
+    private static final double SPACING = RoofTolerance.LINE_SPACING.si();
 
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -46,7 +53,9 @@ public final class LineFaults {
             }
             for (Interval inside : inside(shell, line.v())) {
                 if (covered(inside, line) > MOST * inside.length()) {
-                    addBare(inside, line, faults);
+                    bare(inside, line).stream()
+                            .filter(fault -> !isSetOutForItself(fault.u(), line, lines))
+                            .forEach(faults::add);
                 }
             }
         }
@@ -59,7 +68,8 @@ public final class LineFaults {
                 .sum();
     }
 
-    private static void addBare(Interval inside, SupportLine line, List<LineFault> faults) {
+    private static List<LineFault> bare(Interval inside, SupportLine line) {
+        List<LineFault> faults = new ArrayList<>();
         double at = inside.from();
         boolean begun = false;
         for (Interval extent : line.extents()) {
@@ -73,6 +83,7 @@ public final class LineFaults {
         if (begun) {
             add(line, new Interval(at, inside.to()), false, faults);
         }
+        return faults;
     }
 
     private static void add(SupportLine line, Interval bare, boolean between, List<LineFault> faults) {
@@ -80,6 +91,33 @@ public final class LineFaults {
             LineFault.Kind kind = between ? LineFault.Kind.MISSING : LineFault.Kind.STOPS_SHORT;
             faults.add(new LineFault(kind, line.number(), bare, line.v(), 0));
         }
+    }
+
+    /** Whether the lines in the bay that a line leaves bare are a set-out of their own with no room for it. */
+    private static boolean isSetOutForItself(Interval bay, SupportLine bare, List<SupportLine> lines) {
+        List<SupportLine> within = lines.stream()
+                .filter(l -> covered(bay, l) > MOST * bay.length())
+                .sorted(Comparator.comparingDouble(SupportLine::v))
+                .toList();
+        boolean own = within.stream().anyMatch(l -> covered(bay, l) > MOST * length(l));
+        if (!own || within.size() < 3) {
+            return false;
+        }
+        List<Double> spaces = new ArrayList<>();
+        double around = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < within.size(); i++) {
+            double space = within.get(i).v() - within.get(i - 1).v();
+            spaces.add(space);
+            if (within.get(i - 1).v() < bare.v() && bare.v() < within.get(i).v()) {
+                around = space;
+            }
+        }
+        spaces.sort(Comparator.naturalOrder());
+        return around <= SPACING * spaces.get((spaces.size() - 1) / 2);
+    }
+
+    private static double length(SupportLine line) {
+        return line.extents().stream().mapToDouble(Interval::length).sum();
     }
 
     /** Where a line across the fall lies within the outline. */

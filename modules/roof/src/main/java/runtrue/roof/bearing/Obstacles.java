@@ -1,6 +1,7 @@
 package runtrue.roof.bearing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,8 @@ import runtrue.roof.PlaneFrame;
 import runtrue.roof.ReadElement;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.Surround.Box;
+import runtrue.roof.Surround.Where;
 import runtrue.roof.flat.Overlays;
 import runtrue.roof.plane.Outlines;
 import runtrue.shape.Face;
@@ -33,6 +36,9 @@ public final class Obstacles {
     /** At edges, flashings, trimmers and members of the next plane meet. */
     private static final double RIM = RoofTolerance.PROUD_RIM.si();
 
+    /** Parapets and gables stand along an edge: planes end against them. */
+    private static final double WALL_RIM = RoofTolerance.WALL_RIM.si();
+
     /** What rises out of the skin by more passes through the roof. */
     private static final double OUT = RoofTolerance.SUPPORT_ABOVE.si();
 
@@ -46,6 +52,7 @@ public final class Obstacles {
 
     private final PlaneFrame frame;
     private final Geometry sheeted;
+    private final Geometry insideWalls;
     private final double level;
 
     /**
@@ -56,44 +63,84 @@ public final class Obstacles {
     public Obstacles(RoofPlane plane, double level) {
         frame = plane.frame();
         sheeted = plane.outline().buffer(-RIM);
+        insideWalls = plane.outline().buffer(-WALL_RIM);
         this.level = level;
+    }
+
+    /** Where a body has to reach to stand above the contact plane: through its level, under or in the sheeted area. */
+    public Where where(Box around) {
+        Envelope area = sheeted.getEnvelopeInternal();
+        return box -> around.overlaps(box)
+                && meets(box.along(frame.normal(), frame.origin()), level + LEAST, level + SEAT)
+                && meets(box.along(frame.across(), frame.origin()), area.getMinX(), area.getMaxX())
+                && meets(box.along(frame.up(), frame.origin()), area.getMinY(), area.getMaxY());
+    }
+
+    private static boolean meets(Interval extent, double low, double high) {
+        return extent.from() <= high && extent.to() >= low;
     }
 
     /** The thing, if it stands above the contact plane. */
     public Optional<NearThing> find(ReadElement thing) {
-        double lowest = Double.POSITIVE_INFINITY;
+        boolean wall = thing.element().ifcClass().startsWith("IfcWall");
+        Geometry within = wall ? insideWalls : sheeted;
+        Envelope area = within.getEnvelopeInternal();
+        List<Raised> seated = new ArrayList<>();
         List<Raised> raised = new ArrayList<>();
         for (Face face : thing.body().faces()) {
-            double highest = Double.NEGATIVE_INFINITY;
-            for (Vector3D p : face.outline()) {
-                double w = frame.w(p);
-                lowest = Math.min(lowest, w);
-                highest = Math.max(highest, w);
-            }
-            if (highest > level + LEAST && Math.abs(face.normal().dot(frame.normal())) > UPRIGHT) {
-                raised.add(new Raised(face, highest));
+            Raised own = raised(face);
+            if (Math.abs(face.normal().dot(frame.normal())) > UPRIGHT
+                    && own.box().intersects(area)) {
+                if (own.lowest() <= level + SEAT) {
+                    seated.add(own);
+                }
+                if (own.highest() > level + LEAST) {
+                    raised.add(own);
+                }
             }
         }
-        if (lowest > level + SEAT || sheeted.isEmpty()) {
+        if (seated.isEmpty() || raised.isEmpty() || !isSeated(seated, within)) {
             return Optional.empty();
         }
         raised.sort(Comparator.comparingDouble(Raised::highest).reversed());
-        return highest(raised).map(top -> near(thing, top));
+        // Walls are seldom trimmed to the roof that they meet: one that ends below the skin says nothing.
+        return highest(raised, within).filter(top -> !wall || top.w() > OUT).map(top -> near(thing, top));
     }
 
-    /** A face that reaches above the contact plane. */
-    private record Raised(Face face, double highest) {}
+    /** A face that lies over the sheeted area or beside it, between two heights. */
+    private record Raised(Face face, double lowest, double highest, Envelope box) {}
+
+    private Raised raised(Face face) {
+        Envelope box = new Envelope();
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
+        for (Vector3D p : face.outline()) {
+            double w = frame.w(p);
+            lowest = Math.min(lowest, w);
+            highest = Math.max(highest, w);
+            box.expandToInclude(frame.u(p), frame.v(p));
+        }
+        return new Raised(face, lowest, highest, box);
+    }
+
+    /** Whether it begins low enough within the sheeted area: what stands upon the roof may come down beside it. */
+    private boolean isSeated(List<Raised> faces, Geometry within) {
+        return faces.stream()
+                .anyMatch(f -> Arrays.stream(
+                                Overlays.intersection(within, polygon(f.face())).getCoordinates())
+                        .anyMatch(c -> height(f.face(), c) <= level + SEAT));
+    }
 
     /** The highest point within the sheeted area, and the part of the face there. */
     private record Top(double w, Geometry part) {}
 
-    private Optional<Top> highest(List<Raised> raised) {
+    private Optional<Top> highest(List<Raised> raised, Geometry within) {
         Top top = null;
         for (Raised r : raised) {
             if (top != null && r.highest() <= top.w()) {
                 break;
             }
-            Geometry part = Overlays.intersection(sheeted, polygon(r.face()));
+            Geometry part = Overlays.intersection(within, polygon(r.face()));
             for (Coordinate c : part.getCoordinates()) {
                 double w = height(r.face(), c);
                 if (w > level + LEAST && (top == null || w > top.w())) {

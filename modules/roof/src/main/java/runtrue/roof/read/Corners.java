@@ -3,25 +3,21 @@ package runtrue.roof.read;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
 import runtrue.ifc.IfcEntity;
-import runtrue.ifc.IfcException;
 import runtrue.ifc.IfcModel;
-import runtrue.step.StepException;
+import runtrue.roof.Surround.Box;
 import runtrue.step.StepFile;
 
 /**
- * Corners of boxes around an element's body, found without making its faces: enough to tell that it is nowhere near a
- * roof. Openings and cuts are left out of account, so that the boxes are never too small. Kinds of body that have no
- * simple box are not known.
+ * Corners of boxes around a body's parts, never too small. Openings and cuts are left out of account. Items of kinds that
+ * have no simple box are looked through for points and lengths ({@link Reach}).
  */
 final class Corners {
-    private static final List<String> NO_BODY =
-            List.of("AXIS", "FOOTPRINT", "BOX", "ANNOTATION", "CLEARANCE", "PROFILE");
-
     private static final int DEEPEST = 50;
 
     /** Names of a parameterised section's sizes; together they are more than it measures from its position. */
@@ -41,55 +37,24 @@ final class Corners {
 
     private final IfcModel model;
     private final StepFile file;
+    private final Map<Integer, Optional<Box>> shared;
     private final List<Vector3D> corners = new ArrayList<>();
     private int depth;
 
-    private Corners(IfcModel model) {
+    /** For one body; {@code shared} remembers the boxes of mapped shapes for all bodies of the model. */
+    Corners(IfcModel model, Map<Integer, Optional<Box>> shared) {
         this.model = model;
+        this.shared = shared;
         file = model.file();
     }
 
-    /** World metres less the origin; empty when it has no body, or one whose extent is not known this way. */
-    static Optional<List<Vector3D>> of(IfcEntity product, Vector3D origin) {
-        try {
-            IfcModel model = product.model();
-            Corners found = new Corners(model);
-            AffineTransformMatrix3D placement = model.placement(product);
-            Optional<IfcEntity> shape = product.optionalRef("Representation");
-            List<IfcEntity> all = shape.isPresent() ? shape.get().refs("Representations") : List.of();
-            if (!found.addBodies(all, placement) && !found.addStatedBox(all, placement)) {
-                return Optional.empty();
-            }
-            double unit = model.units().length();
-            return found.corners.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(found.corners.stream()
-                            .map(c -> c.multiply(unit).subtract(origin))
-                            .toList());
-        } catch (IfcException | StepException | IllegalStateException | IllegalArgumentException e) {
-            // Whoever reads the body itself will say what is wrong with it.
-            return Optional.empty();
-        }
+    /** What was found so far, in file units. */
+    List<Vector3D> found() {
+        return corners;
     }
 
-    private boolean addBodies(List<IfcEntity> representations, AffineTransformMatrix3D to) {
-        return representations.stream()
-                .filter(r -> !NO_BODY.contains(identifier(r)))
-                .allMatch(r -> addItems(r, to));
-    }
-
-    /** The box that the model itself states; asked only where the body is of a kind that says nothing of its extent. */
-    private boolean addStatedBox(List<IfcEntity> representations, AffineTransformMatrix3D to) {
-        corners.clear();
-        return representations.stream().filter(r -> identifier(r).equals("BOX")).allMatch(r -> addItems(r, to))
-                && !corners.isEmpty();
-    }
-
-    private static String identifier(IfcEntity representation) {
-        return representation.text("RepresentationIdentifier").toUpperCase(Locale.ROOT);
-    }
-
-    private boolean addItems(IfcEntity representation, AffineTransformMatrix3D to) {
+    /** Whether the extent of all items is known; {@code to} leads from their axes to those wanted. */
+    boolean addItems(IfcEntity representation, AffineTransformMatrix3D to) {
         for (IfcEntity item : representation.refs("Items")) {
             if (!add(item, to)) {
                 return false;
@@ -113,11 +78,14 @@ final class Corners {
             IfcEntity map = item.ref("MappingSource");
             AffineTransformMatrix3D target = model.transform(item.ref("MappingTarget"));
             AffineTransformMatrix3D source = model.transform(map.ref("MappingOrigin"));
-            return addItems(map.ref("MappedRepresentation"), to.multiply(target).multiply(source.inverse()));
+            return addMapped(map, to.multiply(target).multiply(source.inverse()));
         } else if (item.isA("IfcExtrudedAreaSolid")) {
-            return addExtrusion(item, item.has("Position") ? to.multiply(model.transform(item.ref("Position"))) : to);
+            return addExtrusion(item, to);
         } else if (item.isA("IfcBooleanResult")) {
-            return !item.enumeration("Operator").equals("UNION") && add(item.ref("FirstOperand"), to);
+            return add(item.ref("FirstOperand"), to)
+                    && (!item.enumeration("Operator").equals("UNION") || add(item.ref("SecondOperand"), to));
+        } else if (item.isA("IfcCsgSolid")) {
+            return add(item.ref("TreeRootExpression"), to);
         } else if (item.isA("IfcFacetedBrep")) {
             return addShell(item.ref("Outer").id(), to);
         } else if (item.isA("IfcShellBasedSurfaceModel")) {
@@ -126,14 +94,31 @@ final class Corners {
             return item.refs("FbsmFaces").stream().allMatch(s -> addShell(s.id(), to));
         } else if (item.isA("IfcTessellatedFaceSet")) {
             return addPoints(file.numbers(item.ref("Coordinates").id(), 0), 3, to);
-        } else if (item.isA("IfcRevolvedAreaSolid")) {
-            return addRevolution(item, item.has("Position") ? to.multiply(model.transform(item.ref("Position"))) : to);
-        } else if (item.isA("IfcSweptDiskSolid")) {
-            return addPipe(item, to);
         } else if (item.isA("IfcBoundingBox")) {
             return addBoundingBox(item, to);
         }
-        return false;
+        boolean found = (item.isA("IfcRevolvedAreaSolid") && addRevolution(item, to))
+                || (item.isA("IfcSweptDiskSolid") && addPipe(item, to));
+        return found || addReach(item, to);
+    }
+
+    /** Not remembered while it is looked into, so that a shape mapped from itself ends at the greatest depth. */
+    private boolean addMapped(IfcEntity map, AffineTransformMatrix3D to) {
+        if (!shared.containsKey(map.id())) {
+            Corners own = new Corners(model, shared);
+            own.depth = depth;
+            boolean all = own.addItems(map.ref("MappedRepresentation"), AffineTransformMatrix3D.identity());
+            shared.put(map.id(), all ? Extents.boxAround(own.found()) : Optional.empty());
+        }
+        return shared.getOrDefault(map.id(), Optional.empty())
+                .filter(box -> addBox(box.low().toArray(), box.high().toArray(), to))
+                .isPresent();
+    }
+
+    private boolean addReach(IfcEntity item, AffineTransformMatrix3D to) {
+        Optional<Box> reach = Reach.of(item, file);
+        return reach.filter(box -> addBox(box.low().toArray(), box.high().toArray(), to))
+                .isPresent();
     }
 
     private boolean addBoundingBox(IfcEntity box, AffineTransformMatrix3D to) {
@@ -150,12 +135,14 @@ final class Corners {
         }
         double[] centre =
                 Arrays.copyOf(coordinates(solid.ref("Axis").ref("Location").id()), 3);
+        AffineTransformMatrix3D from =
+                solid.has("Position") ? to.multiply(model.transform(solid.ref("Position"))) : to;
         double reach = 0;
         for (int i = 0; i < 4; i++) {
             double across = Math.hypot(box[i & 1] - centre[0], box[2 + (i >> 1)] - centre[1]);
             reach = Math.max(reach, Math.hypot(across, centre[2]));
         }
-        return addBall(centre, centre, reach, to);
+        return addBall(centre, centre, reach, from);
     }
 
     /** Straight and, by three points each, round pieces of a pipe: an arc of up to a full circle stays near its points. */
@@ -186,13 +173,14 @@ final class Corners {
         double[] box = section(solid.ref("SweptArea"));
         double[] way = solid.ref("ExtrudedDirection").reals("DirectionRatios");
         if (box.length < 4 || way.length < 3) {
-            return false;
+            return addReach(solid, to);
         }
+        AffineTransformMatrix3D from = solid.has("Position") ? to.multiply(model.transform(solid.ref("Position"))) : to;
         Vector3D path = Vector3D.of(way[0], way[1], way[2]).normalize().multiply(solid.real("Depth"));
         for (int i = 0; i < 4; i++) {
             Vector3D corner = Vector3D.of(box[i & 1], box[2 + (i >> 1)], 0);
-            corners.add(to.apply(corner));
-            corners.add(to.apply(corner.add(path)));
+            corners.add(from.apply(corner));
+            corners.add(from.apply(corner.add(path)));
         }
         return true;
     }
@@ -258,15 +246,14 @@ final class Corners {
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int loop : loops) {
             if (!file.keyword(loop).equals("IFCPOLYLOOP")) {
-                return false;
+                return addReach(model.entity(shell), to);
             }
             file.references(loop, 0, point -> stretch(low, high, coordinates(point), 0));
         }
         return addBox(low, high, to);
     }
 
-    private boolean addPoints(
-            double @org.jspecify.annotations.Nullable [] rows, int width, AffineTransformMatrix3D to) {
+    private boolean addPoints(double @Nullable [] rows, int width, AffineTransformMatrix3D to) {
         if (rows == null) {
             return false;
         }

@@ -56,13 +56,13 @@ public record DropElements(
             List<IfcModel> models, Selection selection, Tolerances tolerances, ElementShapes shapes) {
         List<FoundElement> roofs = new ArrayList<>();
         List<FoundElement> supports = new ArrayList<>();
-        List<UnreadElement> broken = new ArrayList<>();
+        List<BrokenElement> broken = new ArrayList<>();
         List<String> notes = new ArrayList<>();
         for (IfcModel model : models) {
             FoundElements found = ElementFinder.find(model, selection);
             roofs.addAll(found.roofs());
             supports.addAll(found.supports());
-            found.broken().forEach(b -> broken.add(unread(b)));
+            broken.addAll(found.broken());
             found.notes().forEach(n -> notes.add(model.file().name() + ": " + n));
         }
         Vector3D origin = origin(roofs, tolerances);
@@ -76,7 +76,8 @@ public record DropElements(
         List<Shaped> roofShapes = shaped(roofs, reading.shapes().subList(0, roofs.size()));
         List<Shaped> supportShapes =
                 shaped(supports, reading.shapes().subList(roofs.size(), roofs.size() + supports.size()));
-        List<UnreadElement> unread = new ArrayList<>(broken);
+        List<UnreadElement> unread = new ArrayList<>();
+        broken.forEach(b -> unread.add(unread(b)));
         unread.addAll(unread(roofShapes, true));
         unread.addAll(unread(supportShapes, false));
         Set<IfcEntity> chosen = new HashSet<>();
@@ -86,9 +87,23 @@ public record DropElements(
                 read(roofShapes),
                 read(supportShapes),
                 unread,
-                Surroundings.of(models, chosen, ShapeReader.of(tolerances, origin), origin),
+                Surroundings.of(
+                        models,
+                        chosen,
+                        unreadSupports(broken, supportShapes),
+                        ShapeReader.of(tolerances, origin),
+                        origin),
                 origin,
                 notes);
+    }
+
+    private static List<IfcEntity> unreadSupports(List<BrokenElement> broken, List<Shaped> supports) {
+        return Stream.concat(
+                        broken.stream().filter(b -> !b.roof()).map(BrokenElement::entity),
+                        supports.stream()
+                                .filter(s -> s.shape() instanceof Shape.Unread)
+                                .map(s -> s.found().entity()))
+                .toList();
     }
 
     /** The first corner of the first roof that can be read, to the metre: far-off site coordinates lose no digits then. */
@@ -158,7 +173,7 @@ public record DropElements(
     }
 
     /** As much of an element as its broken record gives. */
-    private static Element identity(IfcEntity entity) {
+    static Element identity(IfcEntity entity) {
         try {
             return entity.model().describe(entity);
         } catch (IfcException e) {

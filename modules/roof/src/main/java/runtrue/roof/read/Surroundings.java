@@ -1,11 +1,15 @@
 package runtrue.roof.read;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
 import runtrue.ifc.Element;
@@ -24,9 +28,12 @@ import runtrue.shape.ShapeReader;
  * open.
  */
 final class Surroundings implements Surround {
+    /** Products that may have a body that something could touch; IfcProxy is one of its own before IFC4. */
+    private static final List<String> BODIES = List.of("IfcElement", "IfcProxy");
+
     /**
-     * No bodies, or bodies of the ground; and coverings, which like walls are seldom trimmed to the roof that they meet.
-     * What fills an opening is accounted for by the opening.
+     * No bodies, or bodies of the ground; and coverings, which are seldom trimmed to the roof that they meet. What fills
+     * an opening is accounted for by the opening.
      */
     private static final List<String> NO_THINGS = List.of(
             "IfcFeatureElement",
@@ -39,89 +46,91 @@ final class Surroundings implements Surround {
 
     private final List<Thing> things = new ArrayList<>();
     private final ShapeReader shapes;
-    private final Vector3D origin;
 
-    private Surroundings(ShapeReader shapes, Vector3D origin) {
+    private Surroundings(ShapeReader shapes) {
         this.shapes = shapes;
-        this.origin = origin;
     }
 
-    /** Everything of a model's building, but for those that were chosen as roof or support. */
-    static Surroundings of(List<IfcModel> models, Set<IfcEntity> chosen, ShapeReader shapes, Vector3D origin) {
-        Surroundings found = new Surroundings(shapes, origin);
+    /**
+     * Everything in the models that has a body, but for what was chosen as roof or support.
+     *
+     * @param unreadSupports those of the chosen ones that may carry and could not be read: somebody may ask where they are
+     */
+    static Surroundings of(
+            List<IfcModel> models,
+            Set<IfcEntity> chosen,
+            Collection<IfcEntity> unreadSupports,
+            ShapeReader shapes,
+            Vector3D origin) {
+        Surroundings found = new Surroundings(shapes);
+        Set<IfcEntity> known = new HashSet<>(chosen);
+        known.addAll(unreadSupports);
         for (IfcModel model : models) {
-            Set<IfcEntity> fillings = model.all("IfcRelFillsElement").stream()
-                    .flatMap(r -> r.refs("RelatedBuildingElement").stream())
-                    .collect(Collectors.toSet());
-            for (IfcEntity entity : model.all("IfcElement")) {
-                if (!chosen.contains(entity) && !fillings.contains(entity)) {
-                    role(entity).ifPresent(role -> found.things.add(found.new Thing(entity, role)));
+            Extents extents = new Extents(model, origin);
+            model.all("IfcRelFillsElement").forEach(r -> known.addAll(r.refs("RelatedBuildingElement")));
+            for (String name : BODIES) {
+                for (IfcEntity entity : model.all(name)) {
+                    if (!known.contains(entity) && NO_THINGS.stream().noneMatch(entity::isA)) {
+                        found.things.add(found.new Thing(entity, roles(entity), extents));
+                    }
                 }
             }
+            unreadSupports.stream()
+                    .filter(support -> support.model() == model)
+                    .forEach(support -> found.things.add(found.new Thing(support, EnumSet.of(Role.SUPPORT), extents)));
         }
         return found;
     }
 
-    private static Optional<Role> role(IfcEntity entity) {
+    private static Set<Role> roles(IfcEntity entity) {
+        Set<Role> roles = EnumSet.of(Role.THING);
         if (entity.isA("IfcWall")) {
-            return Optional.of(Role.WALL);
+            roles.add(Role.WALL);
         } else if (entity.isA("IfcSlab")) {
-            return Optional.of(Role.LAYER);
+            roles.add(Role.LAYER);
         }
-        return NO_THINGS.stream().anyMatch(entity::isA) ? Optional.empty() : Optional.of(Role.THING);
+        return roles;
     }
 
     @Override
-    public List<ReadElement> within(Role role, Vector3D low, Vector3D high) {
-        return things.parallelStream()
-                .filter(t -> t.role == role && t.mayReach(low, high))
-                .flatMap(t -> t.read().stream())
+    public List<ReadElement> within(Role role, Where where) {
+        return of(role, t -> t.mayMeet(where)).flatMap(t -> t.read().stream()).toList();
+    }
+
+    @Override
+    public List<Element> unread(Role role, Where where) {
+        return of(role, t -> t.extent.get().filter(where::mayMeet).isPresent() && t.isUnread())
+                .map(t -> DropElements.identity(t.entity))
                 .toList();
     }
 
     @Override
-    public List<Element> unread(Role role, Vector3D low, Vector3D high) {
-        return things.parallelStream()
-                .filter(t -> t.role == role && t.mayReach(low, high) && t.isUnread())
-                .map(t -> t.entity.model().describe(t.entity))
+    public List<Element> unlocated(Role role) {
+        return of(role, t -> t.extent.get().isEmpty() && t.isUnread())
+                .map(t -> DropElements.identity(t.entity))
                 .toList();
+    }
+
+    private Stream<Thing> of(Role role, Predicate<Thing> condition) {
+        return things.parallelStream().filter(t -> t.roles.contains(role) && condition.test(t));
     }
 
     private final class Thing {
         private final IfcEntity entity;
-        private final Role role;
-        private final Once<Optional<List<Vector3D>>> corners;
+        private final Set<Role> roles;
+        private final Once<Optional<Box>> extent;
         private final Once<Shape> shape;
 
-        Thing(IfcEntity entity, Role role) {
+        Thing(IfcEntity entity, Set<Role> roles, Extents extents) {
             this.entity = entity;
-            this.role = role;
-            corners = new Once<>(() -> Corners.of(entity, origin));
+            this.roles = roles;
+            extent = new Once<>(() -> extents.of(entity));
             shape = new Once<>(() -> shapes.read(entity));
         }
 
-        /** Whether its box and the one given overlap; what has no known box may be anywhere. */
-        boolean mayReach(Vector3D low, Vector3D high) {
-            Optional<List<Vector3D>> known = corners.get();
-            return known.isEmpty()
-                    || (overlaps(
-                                    known.get().stream()
-                                            .mapToDouble(Vector3D::getX)
-                                            .toArray(),
-                                    low.getX(),
-                                    high.getX())
-                            && overlaps(
-                                    known.get().stream()
-                                            .mapToDouble(Vector3D::getY)
-                                            .toArray(),
-                                    low.getY(),
-                                    high.getY())
-                            && overlaps(
-                                    known.get().stream()
-                                            .mapToDouble(Vector3D::getZ)
-                                            .toArray(),
-                                    low.getZ(),
-                                    high.getZ()));
+        /** What has no known extent may be anywhere. */
+        boolean mayMeet(Where where) {
+            return extent.get().map(where::mayMeet).orElse(true);
         }
 
         Optional<ReadElement> read() {
@@ -133,9 +142,10 @@ final class Surroundings implements Surround {
 
         /** Whether it has a body that was not read; an assembly has none of its own. */
         boolean isUnread() {
-            return !isVoid()
-                    && shape.get() instanceof Shape.Unread unread
-                    && !unread.representation().isEmpty();
+            return roles.contains(Role.SUPPORT)
+                    || (!isVoid()
+                            && shape.get() instanceof Shape.Unread unread
+                            && !unread.representation().isEmpty());
         }
 
         /** Placeholders for voids are no bodies that anything could lie on. */
@@ -166,15 +176,5 @@ final class Surroundings implements Surround {
             }
             return known;
         }
-    }
-
-    private static boolean overlaps(double[] values, double low, double high) {
-        double least = Double.POSITIVE_INFINITY;
-        double greatest = Double.NEGATIVE_INFINITY;
-        for (double value : values) {
-            least = Math.min(least, value);
-            greatest = Math.max(greatest, value);
-        }
-        return least <= high && greatest >= low;
     }
 }

@@ -1,10 +1,14 @@
 package runtrue.roof.support;
 
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.PlaneFrame;
 import runtrue.roof.RoofTolerance;
+import runtrue.roof.Stretch.Ends;
 import runtrue.roof.SupportEvidence;
 import runtrue.roof.sheet.Cells;
 import runtrue.roof.sheet.Cells.Cell;
@@ -45,7 +49,7 @@ record Candidate(
     private static final double LEAST_INSIDE = RoofTolerance.SUPPORT_INSIDE.si();
 
     /** Members may end a little outside the plane: cleats and end plates. */
-    private static final double PROUD = RoofTolerance.SUPPORT_ABOVE.si();
+    static final double PROUD = RoofTolerance.SUPPORT_ABOVE.si();
 
     /**
      * The member as a candidate below a plane, if it is one.
@@ -59,34 +63,20 @@ record Candidate(
         }
         boolean along = Math.abs(axis.dot(frame.across())) < HALF_RIGHT_ANGLE;
         double slope = along ? 0 : axis.dot(frame.up()) / axis.dot(frame.across());
-        Extent u = new Extent();
-        Extent v = new Extent();
-        Extent shifted = new Extent();
-        Extent w = new Extent();
-        for (Vector3D p : member.corners()) {
-            u.add(frame.u(p));
-            v.add(frame.v(p));
-            shifted.add(frame.v(p) - slope * frame.u(p));
-            w.add(frame.w(p));
-        }
+        Extent u = Extent.of(member, frame::u);
+        Extent v = Extent.of(member, frame::v);
+        Extent shifted = Extent.of(member, p -> frame.v(p) - slope * frame.u(p));
+        Extent w = Extent.of(member, frame::w);
         if (w.high > PROUD || w.high < -reach) {
             return Optional.empty();
         }
-        // The highest line of a straight member rises with its axis: taken off, it is level, and one figure for all of
-        // it.
-        double way = along ? axis.dot(frame.up()) : axis.dot(frame.across());
-        double rise = axis.dot(frame.normal()) / way;
-        Extent levelled = new Extent();
-        for (Vector3D p : member.corners()) {
-            levelled.add(frame.w(p) - rise * (along ? frame.v(p) : frame.u(p)));
-        }
-        double middle = (shifted.low + shifted.high) / 2;
         double inside = along
                 ? Cells.lengthInsideAlong(shell, u.middle(), v.low, v.high)
-                : Cells.lengthInsideAcross(shell, u.low, u.high, middle, slope);
+                : Cells.lengthInsideAcross(shell, u.low, u.high, shifted.middle(), slope);
         if (inside < LEAST_INSIDE) {
             return Optional.empty();
         }
+        Ends contact = contact(member, frame, along ? v : u, along);
         return Optional.of(new Candidate(
                 member,
                 evidence(member),
@@ -94,14 +84,25 @@ record Candidate(
                 u.low,
                 u.high,
                 slope,
-                middle,
+                shifted.middle(),
                 v.low,
                 v.high,
-                levelled.high + rise * (along ? v.low : u.low),
-                levelled.high + rise * (along ? v.high : u.high),
+                contact.atFrom(),
+                contact.atTo(),
                 shifted.high - shifted.low,
                 w.high - w.low,
                 inside));
+    }
+
+    /**
+     * w of the highest line at the lesser and the greater end. The highest line of a
+     * straight member rises with its axis: taken off, it is level, and one figure for all of it.
+     */
+    private static Ends contact(Member member, PlaneFrame frame, Extent ends, boolean along) {
+        Vector3D axis = member.axis();
+        double rise = axis.dot(frame.normal()) / axis.dot(along ? frame.up() : frame.across());
+        double level = Extent.of(member, p -> frame.w(p) - rise * (along ? frame.v(p) : frame.u(p))).high;
+        return new Ends(level + rise * ends.low, level + rise * ends.high);
     }
 
     /** Highest w, metres. */
@@ -123,13 +124,12 @@ record Candidate(
         };
     }
 
-    private static final class Extent {
-        private double low = Double.POSITIVE_INFINITY;
-        private double high = Double.NEGATIVE_INFINITY;
-
-        void add(double value) {
-            low = Math.min(low, value);
-            high = Math.max(high, value);
+    /** From the least to the greatest of one coordinate. */
+    private record Extent(double low, double high) {
+        static Extent of(Member member, ToDoubleFunction<Vector3D> coordinate) {
+            DoubleSummaryStatistics values =
+                    member.corners().stream().collect(Collectors.summarizingDouble(coordinate));
+            return new Extent(values.getMin(), values.getMax());
         }
 
         double middle() {

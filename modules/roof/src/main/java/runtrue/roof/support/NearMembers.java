@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import runtrue.roof.Interval;
 import runtrue.roof.ReadElement;
-import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
 import runtrue.roof.bearing.NearThing;
 import runtrue.roof.bearing.Obstacles;
@@ -42,10 +41,9 @@ final class NearMembers {
      * @param level w of the contact plane, metres
      */
     static List<NearThing> around(
-            RoofPlane plane, List<Candidate> all, Set<Candidate> carrying, List<ReadElement> things, double level) {
+            Obstacles obstacles, List<Candidate> all, Set<Candidate> carrying, List<ReadElement> things, double level) {
         Set<ReadElement> told = Collections.newSetFromMap(new IdentityHashMap<>());
         carrying.forEach(c -> told.add(c.member().element()));
-        Obstacles obstacles = new Obstacles(plane, level);
         List<NearThing> near = new ArrayList<>();
         for (ReadElement thing : things) {
             Optional<NearThing> found = told.contains(thing) ? Optional.empty() : obstacles.find(thing);

@@ -162,4 +162,10 @@ class HallsBearingTest {
             assertThat(f.kind()).isEqualTo(LineFault.Kind.MISSING);
         });
     }
+
+    @Test
+    void a_bay_at_its_own_spacing_is_missing_none_of_its_neighbours_lines() {
+        assertThat(Hall.read("overmere", 1.0).roof().planes().get(0).bearing().faults())
+                .isEmpty();
+    }
 }

@@ -123,6 +123,7 @@ record TestRoofs(
                         Optional.of(TruePlanes.of(lines, OptionalDouble.of(0.18))),
                         List.of(),
                         List.of(),
+                        List.of(),
                         List.of());
     }
 

@@ -68,7 +68,12 @@ class TruePlaneRulesTest {
             lines.add(new SupportLine(line.id(), line.number(), line.v(), List.of(moved), line.extents()));
         }
         Bearing bearing = new Bearing(
-                BearingKind.PURLINS, Optional.of(TruePlanes.of(lines, depth)), List.of(), List.of(), List.of());
+                BearingKind.PURLINS,
+                Optional.of(TruePlanes.of(lines, depth)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
         return TestRoofs.with(ROOF, bearing);
     }
 
@@ -132,7 +137,7 @@ class TruePlaneRulesTest {
     /** As on a curved plane, whose supports are found but not measured against its arc. */
     @Test
     void supports_that_were_not_measured_are_not_said_to_be_missing() {
-        Bearing bearing = new Bearing(BearingKind.PURLINS, Optional.empty(), List.of(), List.of(), List.of());
+        Bearing bearing = Bearing.untrue(BearingKind.PURLINS, List.of(), List.of(), List.of());
         assertThat(judge("supports-in-plane", TestRoofs.with(ROOF, bearing)))
                 .singleElement()
                 .satisfies(j -> {
@@ -175,7 +180,8 @@ class TruePlaneRulesTest {
 
     private static Roof near(List<NearThing> things, List<Element> unread) {
         Bearing bearing = ROOF.planes().get(0).bearing();
-        return TestRoofs.with(ROOF, new Bearing(bearing.kind(), bearing.truePlane(), things, unread, List.of()));
+        return TestRoofs.with(
+                ROOF, new Bearing(bearing.kind(), bearing.truePlane(), things, unread, List.of(), List.of()));
     }
 
     @Test

@@ -1,0 +1,101 @@
+package runtrue.roof.read;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import runtrue.ifc.IfcEntity;
+import runtrue.ifc.IfcException;
+import runtrue.ifc.IfcModel;
+import runtrue.roof.Surround.Box;
+import runtrue.step.StepException;
+
+/**
+ * How far the products of one model extend, found without making their faces: enough to tell that something is nowhere
+ * near a roof. A box is never too small: openings and cuts are left out of account, and a body of a kind that has no
+ * simple box gets one that all its points and lengths together fit in. Where the body's records are broken, a bounding box
+ * that the model states counts instead. Neither the placement alone nor the storey bounds a body, and so they say nothing.
+ */
+final class Extents {
+    private static final List<String> NO_BODY =
+            List.of("AXIS", "FOOTPRINT", "BOX", "ANNOTATION", "CLEARANCE", "PROFILE");
+
+    private final IfcModel model;
+    private final Vector3D origin;
+
+    /** Boxes of shapes that many products share, in the shape's own axes, by the map's instance number. */
+    private final Map<Integer, Optional<Box>> shared = new ConcurrentHashMap<>();
+
+    Extents(IfcModel model, Vector3D origin) {
+        this.model = model;
+        this.origin = origin;
+    }
+
+    /** World metres less the origin; empty when it has no body, or one whose extent nothing tells. */
+    Optional<Box> of(IfcEntity product) {
+        try {
+            AffineTransformMatrix3D placement = model.placement(product);
+            List<IfcEntity> shapes = product.optionalRef("Representation")
+                    .map(shape -> shape.refs("Representations"))
+                    .orElse(List.of());
+            Optional<Box> body = body(shapes, placement);
+            return (body.isPresent() ? body : stated(shapes, placement)).map(this::metres);
+        } catch (IfcException | StepException | IllegalStateException | IllegalArgumentException e) {
+            // Whoever reads the body itself will say what is wrong with it.
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Box> body(List<IfcEntity> shapes, AffineTransformMatrix3D placement) {
+        try {
+            Corners corners = new Corners(model, shared);
+            for (IfcEntity shape : shapes) {
+                if (!NO_BODY.contains(identifier(shape)) && !corners.addItems(shape, placement)) {
+                    return Optional.empty();
+                }
+            }
+            return boxAround(corners.found());
+        } catch (IfcException | StepException | IllegalStateException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static String identifier(IfcEntity shape) {
+        return shape.text("RepresentationIdentifier").toUpperCase(Locale.ROOT);
+    }
+
+    private Optional<Box> stated(List<IfcEntity> shapes, AffineTransformMatrix3D placement) {
+        Corners corners = new Corners(model, shared);
+        for (IfcEntity shape : shapes) {
+            if (identifier(shape).equals("BOX") && !corners.addItems(shape, placement)) {
+                return Optional.empty();
+            }
+        }
+        return boxAround(corners.found());
+    }
+
+    private Box metres(Box box) {
+        double unit = model.units().length();
+        return new Box(
+                box.low().multiply(unit).subtract(origin),
+                box.high().multiply(unit).subtract(origin));
+    }
+
+    /** Empty around no points. */
+    static Optional<Box> boxAround(Collection<Vector3D> points) {
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (Vector3D point : points) {
+            double[] p = point.toArray();
+            for (int i = 0; i < 3; i++) {
+                low[i] = Math.min(low[i], p[i]);
+                high[i] = Math.max(high[i], p[i]);
+            }
+        }
+        return low[0] <= high[0] ? Optional.of(new Box(Vector3D.of(low), Vector3D.of(high))) : Optional.empty();
+    }
+}
