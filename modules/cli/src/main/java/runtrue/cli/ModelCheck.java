@@ -38,6 +38,7 @@ import runtrue.result.build.Trust;
 import runtrue.result.json.ResultJson;
 import runtrue.roof.Roof;
 import runtrue.roof.Roofs;
+import runtrue.roof.Surround;
 import runtrue.roof.Zone;
 import runtrue.roof.health.ModelHealth;
 import runtrue.roof.read.DropElements;
@@ -259,6 +260,8 @@ final class ModelCheck implements DropCheck {
                 open.models().size(),
                 roofs,
                 supports,
+                elements.surround().unlocated(Surround.Role.SUPPORT),
+                elements.surround().unlocated(Surround.Role.THING),
                 open.trueNorth().isPresent(),
                 !axes.isEmpty(),
                 stated);

@@ -47,4 +47,27 @@ public record Judgement(
         elements = List.copyOf(elements);
         facts = List.copyOf(facts);
     }
+
+    /** The same with one more sentence in the message. */
+    public Judgement adding(String sentence) {
+        return new Judgement(
+                id,
+                rule,
+                title,
+                severity,
+                outcome,
+                subject,
+                plane,
+                elements,
+                place,
+                measured,
+                limit,
+                margin,
+                comparison,
+                limitSource,
+                message + " " + sentence,
+                cure,
+                reason,
+                facts);
+    }
 }

@@ -49,12 +49,21 @@ public record Rule(
         }
     }
 
+    /** Outcomes that are not certain under a condition. */
+    public enum Spoils {
+        ANY,
+        BREACH,
+        CONFORMANCE
+    }
+
     /**
      * A condition under which nothing can be said.
      *
-     * @param onlyOffLimit whether it spoils only a breach: what keeps its limit conforms all the same
+     * @param spoils which outcomes it leaves open; the others are certain all the same
+     * @param toldBy id of a rule above, for the plane or the drop, that tells of the cause where it does not conform or is
+     *     not assessed itself: then this rule does not say it again; empty where it always does
      */
-    public record Unassessable(Expression when, String because, boolean onlyOffLimit) {}
+    public record Unassessable(Expression when, String because, Spoils spoils, String toldBy) {}
 
     /**
      * One limit: a fixed quantity, or an expression that gives it in SI.

@@ -62,6 +62,22 @@ class RuleSetsTest {
         assertThat(set.rule("flat")).isPresent();
     }
 
+    /** A rule that is below, its own, or of a kind that belongs to no one plane cannot tell of a cause. */
+    @Test
+    void only_a_rule_above_can_tell_of_a_cause() {
+        String condition = """
+                    not assessed when:
+                      - condition: plane.pitch > 0
+                        because: it falls
+                        told by: flta
+                """;
+
+        assertThat(errors(GOOD + condition))
+                .singleElement()
+                .satisfies(error ->
+                        assertThat(error).contains("mine.yaml:24:18: there is no rule \"flta\" above this one"));
+    }
+
     /** Each row changes one piece of the good file; the error must stand where the change was made. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """

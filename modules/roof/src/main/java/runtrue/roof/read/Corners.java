@@ -135,8 +135,7 @@ final class Corners {
         }
         double[] centre =
                 Arrays.copyOf(coordinates(solid.ref("Axis").ref("Location").id()), 3);
-        AffineTransformMatrix3D from =
-                solid.has("Position") ? to.multiply(model.transform(solid.ref("Position"))) : to;
+        AffineTransformMatrix3D from = solid.has("Position") ? to.multiply(model.transform(solid.ref("Position"))) : to;
         double reach = 0;
         for (int i = 0; i < 4; i++) {
             double across = Math.hypot(box[i & 1] - centre[0], box[2 + (i >> 1)] - centre[1]);

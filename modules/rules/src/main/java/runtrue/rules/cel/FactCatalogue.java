@@ -62,6 +62,9 @@ public final class FactCatalogue {
         number("drop.roof_area", AREA, "true area of all planes, penetrations off");
         number("drop.unread_roofs", NONE, "roof elements whose shape could not be read");
         number("drop.unread_supports", NONE, "members whose shape could not be read");
+        number("drop.unlocated_supports", NONE, "those of them of which nothing tells how far they extend");
+        number("drop.unlocated_things", NONE, "other things of which neither shape nor extent could be read");
+        text("drop.unlocated_names", "names of both, the first few");
         truth("drop.has_true_north", "whether the model states true north");
         truth("drop.has_grid", "whether the model has a grid");
     }
@@ -128,7 +131,11 @@ public final class FactCatalogue {
         number(
                 "plane.unread_things",
                 NONE,
-                "plates, fasteners and the like near the supports whose shape could not be read");
+                "things that may reach the supports' contact plane, but whose shape could not be read");
+        number(
+                "plane.unread_supports",
+                NONE,
+                "members that may lie under the plane, but whose shape could not be read");
         number("plane.off_level_members", NONE, "members across the fall a little below the level of the supports");
         text("plane.carried_by", "purlins, battens, rafters, deck or unknown");
     }
@@ -152,10 +159,12 @@ public final class FactCatalogue {
         text("support.name", "name in the model");
         number("support.line", NONE, "its line's number from the eave");
         number("support.deviation", LENGTH, "greatest distance of its contact face from the contact plane");
+        number("support.difference", LENGTH, "greatest distance between its contact face and that of any of the plane");
         text("support.side", "high or low");
         text("obstacle.name", "name in the model");
         text("obstacle.class", "class in the model");
         number("obstacle.height", LENGTH, "how far it stands above the supports' contact plane; 0 when nothing does");
+        truth("obstacle.through", "whether it rises out of the sheets' skin");
         text("zone.kind", "corner, edge or interior");
         number("zone.width", LENGTH, "width of the zone in plan");
         number("zone.area", AREA, "true area");

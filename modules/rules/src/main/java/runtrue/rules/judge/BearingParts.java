@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.Element;
 import runtrue.roof.Interval;
@@ -21,8 +22,15 @@ final class BearingParts {
     private final PlaneLayout layout;
     private final Subject plane;
     private final Vector3D origin;
+    private final boolean somethingUnread;
 
-    BearingParts(PlaneLayout layout, Subject plane, Vector3D origin) {
+    /**
+     * For one plane.
+     *
+     * @param somethingUnread whether there are things in the drop that may be anywhere
+     */
+    BearingParts(PlaneLayout layout, Subject plane, Vector3D origin, boolean somethingUnread) {
+        this.somethingUnread = somethingUnread;
         this.layout = layout;
         this.plane = plane;
         this.origin = origin;
@@ -65,7 +73,20 @@ final class BearingParts {
                         .know("support.name", element.name(), "")
                         .miss("support.line", "does not exist: it is in no line, because no sheet reaches it")
                         .know("support.deviation", Math.abs(thing.above()), "contact face to contact plane")
+                        .know("support.difference", difference(thing.above(), thing.above()), "between contact faces")
                         .know("support.side", thing.above() > 0 ? "high" : "low", ""));
+    }
+
+    /**
+     * From the contact face's ends to the farthest end of any read support, its own included: two that lie farther apart
+     * than twice a limit cannot both keep it, wherever unread supports would put the contact plane.
+     */
+    private double difference(double atFrom, double atTo) {
+        return layout.bearing().truePlane().orElseThrow().deviations().stream()
+                .flatMapToDouble(d -> DoubleStream.of(d.atFrom(), d.atTo(), atFrom, atTo))
+                .map(end -> Math.max(Math.abs(end - atFrom), Math.abs(end - atTo)))
+                .max()
+                .orElse(0);
     }
 
     private static double middle(Interval interval) {
@@ -87,31 +108,43 @@ final class BearingParts {
                         .know("support.name", element.name(), "")
                         .know("support.line", deviation.line(), "from the eave")
                         .know("support.deviation", Math.abs(deviation.greatest()), "contact face to contact plane")
+                        .know(
+                                "support.difference",
+                                difference(deviation.atFrom(), deviation.atTo()),
+                                "between contact faces")
                         .know("support.side", deviation.greatest() > 0 ? "high" : "low", ""));
         return subject.inSeries("piece", number);
     }
 
-    /** One for each thing that stands proud; one of no height when nothing does. */
+    /** One for each thing that stands proud; one of no height when nothing does, or when others were not read. */
     List<Subject> obstacles() {
         if (layout.bearing().truePlane().isEmpty()) {
             return List.of(Subject.lacking(SubjectKind.OBSTACLE, plane, "what stands above its supports " + lack()));
         }
-        List<NearThing> proud = layout.bearing().proud();
-        if (proud.isEmpty()) {
-            return List.of(new Subject(
-                    SubjectKind.OBSTACLE,
-                    "nothing on " + plane.name(),
-                    plane.plane(),
-                    plane.elements(),
-                    plane.place(),
-                    "obstacle",
-                    plane.facts()
-                            .inner()
-                            .know("obstacle.name", "", "")
-                            .know("obstacle.class", "", "")
-                            .know("obstacle.height", 0, "nothing stands above the contact plane")));
+        List<Subject> subjects = new ArrayList<>();
+        layout.bearing().proud().forEach(thing -> subjects.add(obstacle(thing)));
+        if (subjects.isEmpty()) {
+            subjects.add(nothing("nothing on "));
+        } else if (somethingUnread || !layout.bearing().unread().isEmpty()) {
+            subjects.add(nothing("nothing else on "));
         }
-        return proud.stream().map(this::obstacle).toList();
+        return subjects;
+    }
+
+    private Subject nothing(String name) {
+        return new Subject(
+                SubjectKind.OBSTACLE,
+                name + plane.name(),
+                plane.plane(),
+                plane.elements(),
+                plane.place(),
+                "obstacle",
+                plane.facts()
+                        .inner()
+                        .know("obstacle.name", "", "")
+                        .know("obstacle.class", "", "")
+                        .know("obstacle.height", 0, "nothing stands above the contact plane")
+                        .know("obstacle.through", false, ""));
     }
 
     private Subject obstacle(NearThing thing) {
@@ -127,7 +160,8 @@ final class BearingParts {
                         .inner()
                         .know("obstacle.name", element.name(), "")
                         .know("obstacle.class", element.ifcClass(), "")
-                        .know("obstacle.height", thing.above(), "highest point within the sheeted area"));
+                        .know("obstacle.height", thing.above(), "highest point within the sheeted area")
+                        .know("obstacle.through", thing.standing() == Standing.THROUGH, ""));
     }
 
     private String lack() {

@@ -79,6 +79,7 @@ public final class Judge {
                 zoneMaker,
                 this::zoneWidth);
         RuleRun run = new RuleRun(evaluator, words);
+        Causes causes = new Causes();
         Laps laps = new Laps(roof, system);
         List<Subject> all = subjects.all();
         List<Judgement> judgements = new ArrayList<>();
@@ -90,11 +91,11 @@ public final class Judge {
                     run.apply(rule, subject).ifPresent(verdict -> judged.add(new Judged(subject, verdict)));
                 }
             }
-            Groups.of(judged).stream()
+            Groups.of(causes.keep(rule, judged)).stream()
                     .sorted(Group.ORDER)
                     .forEach(group -> judgements.add(judgement(rule, group, laps, ids)));
         }
-        return judgements;
+        return judgements.stream().map(causes::complete).toList();
     }
 
     private Evaluator.Value zoneWidth(Facts building) {

@@ -32,6 +32,7 @@ final class PlaneFacts {
                 .know("plane.penetrations", plane.penetrations().size(), "")
                 .know("plane.level", plane.pitch() < LEVEL, "pitch below 0.2 degrees");
         plane.curve().ifPresentOrElse(curve -> curved(facts, curve), () -> flat(facts, plane));
+        facts.know("plane.unread_supports", layout.bearing().unreadSupports().size(), "by their extents");
         BearingFacts.add(layout, facts);
         if (layout.sheets().isEmpty()) {
             facts.miss("plane.longest_run", "is not known: no sheets were laid out");

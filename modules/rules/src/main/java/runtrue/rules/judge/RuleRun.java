@@ -10,6 +10,7 @@ import runtrue.rules.Quantity;
 import runtrue.rules.Rule;
 import runtrue.rules.Rule.Comparison;
 import runtrue.rules.Rule.Limit;
+import runtrue.rules.Rule.Spoils;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.Facts;
@@ -33,7 +34,7 @@ final class RuleRun {
     /** The verdict; empty when the rule is not for the subject. */
     Optional<Verdict> apply(Rule rule, Subject subject) {
         if (!subject.lacking().isEmpty()) {
-            return Optional.of(Verdict.notAssessed(subject.lacking()));
+            return Optional.of(toldOfLack(rule, subject).orElse(Verdict.notAssessed(subject.lacking())));
         }
         Facts facts = subject.facts();
         if (rule.when().isPresent()) {
@@ -44,35 +45,46 @@ final class RuleRun {
                 return Optional.empty();
             }
         }
-        Optional<String> hindered = hindrance(rule, subject, false);
+        Optional<Verdict> hindered = hindrance(rule, subject, Spoils.ANY);
         if (hindered.isPresent()) {
-            return hindered.map(Verdict::notAssessed);
+            return hindered;
         }
         Verdict verdict = rule.require()
                 .map(required -> requirement(rule, required, facts))
                 .orElseGet(() -> measurement(rule, facts));
-        if (verdict.outcome() == Outcome.DOES_NOT_CONFORM) {
-            Optional<String> doubted = hindrance(rule, subject, true);
-            return Optional.of(doubted.map(why -> Verdict.notAssessed(verdict.measured(), why))
-                    .orElse(verdict));
+        if (verdict.outcome() == Outcome.NOT_ASSESSED) {
+            return Optional.of(verdict);
         }
-        return Optional.of(verdict);
+        Spoils own = verdict.outcome() == Outcome.CONFORMS ? Spoils.CONFORMANCE : Spoils.BREACH;
+        return Optional.of(hindrance(rule, subject, own)
+                .map(doubt ->
+                        Verdict.notAssessed(verdict.measured(), doubt.reason()).toldBy(doubt.toldBy()))
+                .orElse(verdict));
     }
 
-    /** Why nothing can be said, by the conditions that hold always or by those that only spoil a breach. */
-    private Optional<String> hindrance(Rule rule, Subject subject, boolean offLimit) {
+    /** Why nothing can be said, by the conditions that spoil such an outcome. */
+    private Optional<Verdict> hindrance(Rule rule, Subject subject, Spoils outcome) {
         for (Rule.Unassessable unassessable : rule.unassessable()) {
-            if (unassessable.onlyOffLimit() != offLimit) {
+            if (unassessable.spoils() != outcome) {
                 continue;
             }
             Evaluator.Value holds = evaluator.evaluate(unassessable.when(), subject.facts());
             if (holds instanceof Evaluator.Unknown unknown) {
-                return Optional.of(join(unknown.reasons()));
+                return Optional.of(Verdict.notAssessed(join(unknown.reasons())));
             } else if (isTrue(holds)) {
-                return Optional.of(words.because(unassessable.because(), subject));
+                return Optional.of(Verdict.notAssessed(words.because(unassessable.because(), subject))
+                        .toldBy(unassessable.toldBy()));
             }
         }
         return Optional.empty();
+    }
+
+    /** Where there is nothing to judge, whether another rule tells of the cause. */
+    private Optional<Verdict> toldOfLack(Rule rule, Subject subject) {
+        return rule.unassessable().stream()
+                .filter(u -> !u.toldBy().isEmpty() && isTrue(evaluator.evaluate(u.when(), subject.facts())))
+                .findFirst()
+                .map(u -> Verdict.notAssessed(subject.lacking()).toldBy(u.toldBy()));
     }
 
     private Verdict requirement(Rule rule, Expression required, Facts facts) {

@@ -167,7 +167,8 @@ final class Subjects {
     }
 
     private void bearing(PlaneLayout layout, Subject plane) {
-        BearingParts parts = new BearingParts(layout, plane, roof.settings().origin());
+        BearingParts parts = new BearingParts(
+                layout, plane, roof.settings().origin(), !drop.unlocatedThings().isEmpty());
         all.addAll(parts.supports());
         all.addAll(parts.obstacles());
     }

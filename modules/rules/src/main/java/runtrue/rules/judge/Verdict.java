@@ -8,6 +8,7 @@ import runtrue.rules.Rule.Limit;
 /**
  * What one rule says of one subject, before it is put into words.
  *
+ * @param toldBy id of the rule that tells of the reason why it was not assessed; empty where nothing else does
  * @param governing the strictest of the rule's limits, which {@code limit} is the value of; empty where none was compared
  */
 record Verdict(
@@ -17,7 +18,20 @@ record Verdict(
         Optional<Quantity> margin,
         Optional<Limit> governing,
         String limitSource,
-        String reason) {
+        String reason,
+        String toldBy) {
+    /** One that nothing else tells of. */
+    Verdict(
+            Outcome outcome,
+            Optional<Quantity> measured,
+            Optional<Quantity> limit,
+            Optional<Quantity> margin,
+            Optional<Limit> governing,
+            String limitSource,
+            String reason) {
+        this(outcome, measured, limit, margin, governing, limitSource, reason, "");
+    }
+
     static Verdict notAssessed(String reason) {
         return notAssessed(Optional.empty(), reason);
     }
@@ -30,5 +44,10 @@ record Verdict(
     static Verdict ofRequirement(boolean met, String source) {
         Outcome outcome = met ? Outcome.CONFORMS : Outcome.DOES_NOT_CONFORM;
         return new Verdict(outcome, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), source, "");
+    }
+
+    /** The same, where another rule tells of it. */
+    Verdict toldBy(String rule) {
+        return new Verdict(outcome, measured, limit, margin, governing, limitSource, reason, rule);
     }
 }

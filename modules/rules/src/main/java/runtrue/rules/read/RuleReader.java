@@ -99,15 +99,22 @@ final class RuleReader {
                 mapping.scalar("because").ifPresent(this::template);
                 mapping.scalar("condition")
                         .flatMap(s -> compiler.compile(s, FactType.TRUTH))
-                        .ifPresent(e -> all.add(
-                                new Rule.Unassessable(e, mapping.text("because").orElse(""), offLimit(mapping))));
+                        .ifPresent(e -> all.add(new Rule.Unassessable(
+                                e,
+                                mapping.text("because").orElse(""),
+                                spoils(mapping),
+                                mapping.text("told by").orElse(""))));
             }
         }
         return all;
     }
 
-    private static boolean offLimit(Mapping condition) {
-        return condition.text("only off the limit").filter("true"::equals).isPresent();
+    private static Rule.Spoils spoils(Mapping condition) {
+        boolean off =
+                condition.text("only off the limit").filter("true"::equals).isPresent();
+        boolean within =
+                condition.text("only within the limit").filter("true"::equals).isPresent();
+        return off == within ? Rule.Spoils.ANY : off ? Rule.Spoils.BREACH : Rule.Spoils.CONFORMANCE;
     }
 
     private Optional<Limit> limit(YamlValue value, Unit unit) {

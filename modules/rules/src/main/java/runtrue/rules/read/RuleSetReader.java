@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleSet;
 import runtrue.rules.Table;
@@ -20,6 +21,7 @@ import runtrue.rules.cel.SubjectKind;
 import runtrue.rules.cel.TableSpec;
 import runtrue.rules.units.Dimension;
 import runtrue.rules.units.Unit;
+import runtrue.rules.yaml.NearMiss;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.YamlFile;
 import runtrue.rules.yaml.YamlValue;
@@ -146,10 +148,33 @@ public final class RuleSetReader {
                 mapping.text("for")
                         .flatMap(SubjectKind::find)
                         .flatMap(kind -> new RuleReader(kind, compiler(kind), offered(kind), problems).read(mapping))
-                        .ifPresent(rules::add);
+                        .ifPresent(rule -> {
+                            tellers(mapping, rules);
+                            rules.add(rule);
+                        });
             }
         }
         return rules;
+    }
+
+    /** What tells of a cause comes first, and is of the plane or the drop, so that it holds for all within. */
+    private void tellers(Mapping rule, List<Rule> above) {
+        Set<String> tellers = new TreeSet<>();
+        above.stream()
+                .filter(r -> r.kind() == SubjectKind.DROP || r.kind() == SubjectKind.PLANE)
+                .forEach(r -> tellers.add(r.id()));
+        for (YamlValue item : rule.items("not assessed when")) {
+            if (item instanceof Mapping condition) {
+                condition
+                        .scalar("told by")
+                        .filter(id -> !tellers.contains(id.text()))
+                        .ifPresent(id -> problems.add(
+                                id.place(),
+                                "there is no rule \"" + id.text()
+                                        + "\" above this one that is for the drop or the plane"
+                                        + NearMiss.hint(id.text(), tellers)));
+            }
+        }
     }
 
     private ExpressionCompiler compiler(SubjectKind kind) {

@@ -146,10 +146,12 @@ class CurvedPlaneTest {
     }
 
     @Test
-    void spans_of_a_curved_plane_without_supports_are_not_assessed() {
-        assertThat(judge("end-span", SYSTEM))
-                .isNotEmpty()
-                .allSatisfy(j -> assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED));
+    void spans_of_a_curved_plane_without_supports_are_told_of_where_these_are_missing() {
+        assertThat(judge("end-span", SYSTEM)).isEmpty();
+        assertThat(judge("supports-found", SYSTEM)).singleElement().satisfies(j -> {
+            assertThat(j.outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
+            assertThat(j.message()).contains("Not assessed for want of it:").contains("End span");
+        });
     }
 
     @Test

@@ -17,11 +17,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.ifc.Element;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.bearing.Bearing;
 import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
 import runtrue.rules.Outcome;
@@ -185,8 +187,27 @@ class LongRunSheetsTest {
     void a_plane_without_supports_does_not_conform_and_its_spans_are_not_assessed() {
         TestRoofs bare = TestRoofs.gentle().supportedAt();
         assertThat(only(judge("supports-found", bare, FULL)).outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
-        assertNotAssessed(judge("end-span", bare, FULL), "no supports found");
-        assertNotAssessed(judge("internal-span", bare, FULL), "no supports found");
+    }
+
+    /** Eight rules rest on supports; the one that says that there are none names them, and none of them conforms. */
+    @Test
+    void what_rests_on_supports_that_were_not_found_is_told_of_once() {
+        TestRoofs bare = TestRoofs.gentle().supportedAt();
+        assertThat(only(judge("supports-found", bare, FULL)).message())
+                .endsWith("Not assessed for want of it: Supports in one plane, Nothing above the supports, Depth to the"
+                        + " supports, End span, Internal span, Overhang, Support spacing under uplift, Fixing density by"
+                        + " zone.");
+        for (String rule : List.of(
+                "supports-in-plane",
+                "nothing-proud",
+                "depth-to-supports",
+                "end-span",
+                "internal-span",
+                "overhang",
+                "span-under-uplift",
+                "clip-load")) {
+            assertThat(judge(rule, bare, FULL)).as(rule).isEmpty();
+        }
     }
 
     @Test
@@ -194,8 +215,51 @@ class LongRunSheetsTest {
         DropFacts.Unread unread = new DropFacts.Unread(TestRoofs.element("x", "IfcBeam", "B1"), "why");
         DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(unread), false, false);
         assertNotAssessed(
-                judge("supports-found", TestRoofs.gentle().supportedAt().roof(), SYSTEM, FULL, drop),
-                "1 members could not be read");
+                judge(
+                        "supports-found",
+                        besideUnread(TestRoofs.gentle().supportedAt().roof()),
+                        SYSTEM,
+                        FULL,
+                        drop),
+                "2 members near it could not be read");
+    }
+
+    @Test
+    void members_unread_elsewhere_take_nothing_from_a_plane() {
+        assertThat(only(judge(
+                                "supports-found",
+                                TestRoofs.gentle().supportedAt().roof(),
+                                SYSTEM,
+                                FULL,
+                                unreadSupports()))
+                        .outcome())
+                .isEqualTo(Outcome.DOES_NOT_CONFORM);
+    }
+
+    /** One finding for the drop, however many planes and rules it touches. */
+    @Test
+    void members_of_which_not_even_the_extent_is_known_are_told_of_once_for_all_planes() {
+        DropFacts drop = new DropFacts(
+                "demo",
+                1,
+                List.of(),
+                List.of(),
+                List.of(TestRoofs.element("x", "IfcBeam", "B1")),
+                List.of(),
+                false,
+                false,
+                List.of());
+        Roof bare = TestRoofs.gentle().supportedAt().roof();
+
+        Judgement told = only(judge("unread-located", bare, SYSTEM, FULL, drop));
+        assertThat(told.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+        assertThat(told.message())
+                .contains("IfcBeam \"B1\"")
+                .contains("Not assessed for want of it: Supports under the plane, Supports in one plane,");
+        assertThat(judge("supports-found", bare, SYSTEM, FULL, drop)).isEmpty();
+        assertThat(judge("end-span", bare, SYSTEM, FULL, drop)).isEmpty();
+        assertThat(judge("depth-to-supports", TestRoofs.gentle().roof(), SYSTEM, FULL, drop))
+                .isEmpty();
     }
 
     @Test
@@ -219,6 +283,14 @@ class LongRunSheetsTest {
         assertThat(bad.limitSource()).contains("Invented for the demo");
     }
 
+    private static Roof besideUnread(Roof roof) {
+        Bearing old = roof.planes().get(0).bearing();
+        List<Element> unread =
+                List.of(TestRoofs.element("x", "IfcBeam", "B1"), TestRoofs.element("y", "IfcBeam", "B2"));
+        return TestRoofs.with(
+                roof, new Bearing(old.kind(), old.truePlane(), old.near(), old.unread(), unread, old.faults()));
+    }
+
     private static DropFacts unreadSupports() {
         DropFacts.Unread unread = new DropFacts.Unread(TestRoofs.element("x", "IfcBeam", "B1"), "why");
         return new DropFacts("demo", 1, List.of(), List.of(unread, unread), false, false);
@@ -230,18 +302,18 @@ class LongRunSheetsTest {
         tributary = 2;
         Roof wide = TestRoofs.gentle().supportedAt(0.4, 1.9, 3.7, 5.2).roof();
         List<Judgement> read = judge(rule, wide, SYSTEM, FULL, DROP);
-        List<Judgement> unread = judge(rule, wide, SYSTEM, FULL, unreadSupports());
+        List<Judgement> unread = judge(rule, besideUnread(wide), SYSTEM, FULL, unreadSupports());
         assertThat(read).extracting(Judgement::outcome).contains(Outcome.DOES_NOT_CONFORM);
         assertThat(unread).extracting(Judgement::outcome).doesNotContain(Outcome.DOES_NOT_CONFORM);
         assertNotAssessed(
                 unread.stream().filter(j -> j.outcome() != Outcome.CONFORMS).toList(),
-                "2 possible supports were not read: one may lie between");
+                "2 possible supports near it were not read: one may lie between");
     }
 
     @ParameterizedTest
     @CsvSource({"end-span", "internal-span", "overhang", "span-under-uplift", "clip-load"})
     void what_keeps_its_limit_conforms_though_supports_were_not_read(String rule) {
-        assertThat(judge(rule, TestRoofs.gentle().roof(), SYSTEM, FULL, unreadSupports()))
+        assertThat(judge(rule, besideUnread(TestRoofs.gentle().roof()), SYSTEM, FULL, unreadSupports()))
                 .extracting(Judgement::outcome)
                 .containsOnly(Outcome.CONFORMS);
     }

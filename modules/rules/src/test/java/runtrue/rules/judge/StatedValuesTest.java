@@ -99,7 +99,8 @@ class StatedValuesTest {
     }
 
     private static List<Judgement> judge(StatedValue... values) {
-        DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false, List.of(values));
+        DropFacts drop =
+                new DropFacts("demo", 1, List.of(), List.of(), List.of(), List.of(), false, false, List.of(values));
         return Judge.judge(
                         RuleSets.bundled("long-run-sheets"),
                         RoofSystems.bundled("kestrel-500"),

@@ -1,6 +1,7 @@
 package runtrue.rules.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -128,7 +129,7 @@ class TruePlaneRulesTest {
 
     @ParameterizedTest
     @CsvSource({"supports-in-plane", "nothing-proud", "depth-to-supports"})
-    void where_no_supports_were_found_nothing_is_said_to_conform(String rule) {
+    void where_supports_were_not_measured_nothing_is_said_to_conform(String rule) {
         assertThat(judge(rule, TestRoofs.with(ROOF, Bearing.unknown())))
                 .singleElement()
                 .satisfies(j -> assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED));
@@ -221,5 +222,63 @@ class TruePlaneRulesTest {
                     assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
                     assertThat(j.reason()).contains("build_up_depth");
                 });
+    }
+
+    private static Roof besideUnread(Roof roof) {
+        Bearing b = roof.planes().get(0).bearing();
+        List<Element> unread = List.of(TestRoofs.element("x", "IfcBeam", "B1"));
+        return TestRoofs.with(roof, new Bearing(b.kind(), b.truePlane(), b.near(), b.unread(), unread, b.faults()));
+    }
+
+    /**
+     * Allowed are 5 mm. Beside an unread support the contact plane may lie anywhere: 10 mm apart, two supports may both be
+     * 5 mm off it, 11 mm apart they cannot.
+     */
+    @ParameterizedTest
+    @CsvSource({"-11, 1", "-10, 0", "-6, 0"})
+    void a_difference_that_no_further_support_removes_is_found_beside_unread_ones(double millimetres, int found) {
+        List<Judgement> judged =
+                judge("supports-in-plane", besideUnread(off(millimetres, millimetres, OptionalDouble.empty())));
+
+        assertThat(judged)
+                .filteredOn(j -> j.outcome() == Outcome.DOES_NOT_CONFORM)
+                .hasSize(found);
+        assertThat(judged).extracting(j -> j.outcome()).doesNotContain(Outcome.CONFORMS);
+    }
+
+    private static NearThing thing(String id, Standing standing, double above) {
+        return new NearThing(
+                TestRoofs.element(id, "IfcPlate", id), standing, above, new Interval(4, 4.2), new Interval(2.9, 3));
+    }
+
+    @Test
+    void beside_unread_supports_only_what_passes_right_through_is_sure_to_be_in_the_way() {
+        Roof roof = besideUnread(
+                near(List.of(thing("pipe", Standing.THROUGH, 0.3), thing("bolt", Standing.PROUD, 0.02)), List.of()));
+
+        assertThat(judge("nothing-proud", roof))
+                .extracting(j -> j.elements().get(0).globalId(), j -> j.outcome())
+                .containsExactlyInAnyOrder(
+                        tuple("pipe", Outcome.DOES_NOT_CONFORM), tuple("bolt", Outcome.NOT_ASSESSED));
+    }
+
+    /** The bolt stays found, and the plane is not said to be free of others. */
+    @Test
+    void an_unread_thing_takes_nothing_from_a_bolt_that_was_read() {
+        Roof roof = near(
+                List.of(thing("bolt", Standing.PROUD, 0.02)), List.of(TestRoofs.element("x", "IfcPlate", "Plate")));
+
+        assertThat(judge("nothing-proud", roof))
+                .extracting(j -> j.outcome())
+                .containsExactlyInAnyOrder(Outcome.DOES_NOT_CONFORM, Outcome.NOT_ASSESSED);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"supports-in-plane", "nothing-proud", "depth-to-supports"})
+    void no_rule_on_supports_conforms_beside_unread_ones(String rule) {
+        assertThat(judge(rule, besideUnread(ROOF)))
+                .isNotEmpty()
+                .extracting(j -> j.outcome())
+                .containsOnly(Outcome.NOT_ASSESSED);
     }
 }
