@@ -149,7 +149,9 @@ class SampleModelsTest {
             "eave overhang", "overhang",
             "ridge overhang", "overhang",
             "unlapped length", "unlapped-length",
-            "missing supports", "supports-found");
+            "missing supports", "supports-found",
+            "support too low", "supports-in-plane",
+            "proud of the supports", "nothing-proud");
 
     @ParameterizedTest
     @MethodSource("drops")
@@ -179,6 +181,22 @@ class SampleModelsTest {
                 .satisfies(f -> assertThat(f.gridPlace()).isEqualTo("between C and D, between 1 and 2"));
     }
 
+    /** The purlin hangs 12 mm lower than the other 142, and the plate is 8 mm thick. */
+    @Test
+    void the_low_purlin_and_the_plate_on_the_north_slope_are_found_once_each_where_they_are() {
+        assertThat(result(ExpectedDrops.kilnHall()).findings(Outcome.DOES_NOT_CONFORM))
+                .filteredOn(
+                        f -> f.rule().equals("supports-in-plane") || f.rule().equals("nothing-proud"))
+                .extracting(
+                        Finding::rule,
+                        f -> f.elements().get(0).name(),
+                        f -> Math.round(inUnit(f, "m") * 1e4) / 1e4,
+                        Finding::gridPlace)
+                .containsExactly(
+                        tuple("supports-in-plane", "Purlin N7 D-E", 0.012, "between D and E, between 2 and 3"),
+                        tuple("nothing-proud", "Splice plate N4 B", 0.008, "on B, between 2 and 3"));
+    }
+
     /** Half of 75.0715 is 37.5358; the nearest line is the one at 37.5, the 26th: 0.25, then 1.5 x 1 to 1.5 x 25. */
     @Test
     void the_long_slope_is_told_where_a_lap_could_go() {
@@ -201,9 +219,14 @@ class SampleModelsTest {
     void what_the_settings_leave_out_is_not_assessed_and_never_counted_as_conforming() {
         CheckResult result = result(ExpectedDrops.tallySheds());
 
+        // Two of the sheds have supports; of the others supports-found tells it.
         assertThat(result.findings(Outcome.NOT_ASSESSED))
                 .filteredOn(f -> f.rule().equals("clip-load"))
-                .hasSameSizeAs(result.planes());
+                .hasSize(2);
+        assertThat(result.findings(Outcome.DOES_NOT_CONFORM))
+                .filteredOn(f -> f.rule().equals("supports-found"))
+                .hasSize(2)
+                .allSatisfy(f -> assertThat(f.message()).contains("Fixing density by zone"));
         assertThat(result.conforming()).noneMatch(c -> c.rule().equals("clip-load"));
     }
 

@@ -17,6 +17,14 @@ final class KilnHallStructure {
     /** Left out on purpose: the fifth line from the south eave, between grids C and D. */
     private static final String MISSING = "Purlin S5 C-D";
 
+    /** Set too low on purpose: the seventh line from the north eave, between grids D and E. */
+    private static final String LOW = "Purlin N7 D-E";
+
+    private static final double TOO_LOW = 0.012;
+
+    /** Of a plate laid on the purlins over their joint, where it keeps the sheets off them. */
+    private static final double PLATE = 0.008;
+
     private static final double PURLIN_DEPTH = 0.2;
     private static final double RAFTER_DEPTH = 0.4;
     private static final double LEAN_TO_RAFTER_DEPTH = 0.3;
@@ -24,6 +32,7 @@ final class KilnHallStructure {
     private final IfcFile file;
     private final Framing framing;
     private final Profiles profiles;
+    private final Place storey;
 
     private KilnHallStructure() {
         file = new IfcFile(
@@ -34,7 +43,7 @@ final class KilnHallStructure {
                 "Kiln Hall, structure",
                 OptionalDouble.empty());
         Place building = file.building("Kiln Hall", KilnHall.SITE);
-        Place storey = file.storey(building, "Steel frame", 0);
+        storey = file.storey(building, "Steel frame", 0);
         framing = new Framing(file, storey);
         profiles = file.profiles();
     }
@@ -44,6 +53,7 @@ final class KilnHallStructure {
         model.purlins();
         model.rafters();
         model.columns();
+        model.splicePlate();
         return model.file.text();
     }
 
@@ -69,10 +79,24 @@ final class KilnHallStructure {
                 if (!name.equals(MISSING)) {
                     double from = northward ? west : length - east;
                     double to = northward ? east : length - west;
-                    framing.purlin(name, plane, section, lines.get(line), from, to);
+                    double below = section.below() + (name.equals(LOW) ? TOO_LOW : 0);
+                    Section hung = new Section(section.profile(), section.depth(), below);
+                    framing.purlin(name, plane, hung, lines.get(line), from, to);
                 }
             }
         }
+    }
+
+    /** Over the joint of the fourth line from the north eave at grid B, 0.2 by 0.06, flat on the flanges. */
+    private void splicePlate() {
+        Frame north = KilnHall.north();
+        double u = KilnHall.LENGTH - (0.15 + KilnHall.BAY);
+        Frame own = new Frame(north.point(u, KilnHall.LINES.get(3), -KilnHall.BUILD_UP), north.x(), north.z());
+        file.element("IFCPLATE", "Splice plate N4 B")
+                .objectType("Splice plate")
+                .frame(own)
+                .body(file.bodies().extrusion(profiles.rectangle(-0.1, -0.03, 0.1, 0.03), Frame.WORLD, PLATE))
+                .addTo(storey);
     }
 
     private void rafters() {

@@ -34,7 +34,10 @@ public final class ExpectedDrops {
                 List.of(
                         ExpectedFinding.measured(
                                 "Hall roof south", "internal span", 2.7, "m", "bay C-D, between grids 1 and 2"),
-                        ExpectedFinding.measured("Lean-to roof slab", "pitch", 1, "degree", "bays B to F")));
+                        ExpectedFinding.measured("Lean-to roof slab", "pitch", 1, "degree", "bays B to F"),
+                        ExpectedFinding.measured("Hall roof north", "support too low", 0.012, "m", "line 7, bay D-E"),
+                        ExpectedFinding.measured(
+                                "Hall roof north", "proud of the supports", 0.008, "m", "line 4, grid B")));
     }
 
     public static ExpectedDrop lockOffice() {
