@@ -8,6 +8,8 @@ import runtrue.ifc.Element;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.judge.subject.Stretch;
+import runtrue.rules.judge.subject.Subject;
 
 /** Subjects told of together; most groups have one. */
 record Group(List<Judged> members) {

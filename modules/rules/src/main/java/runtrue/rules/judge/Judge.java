@@ -28,6 +28,7 @@ import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.TableSpec;
+import runtrue.rules.judge.subject.Subject;
 
 /** Says of every rule and every subject whether it conforms. */
 public final class Judge {

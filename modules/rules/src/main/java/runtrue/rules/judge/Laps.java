@@ -13,6 +13,7 @@ import runtrue.rules.OrderLengths;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.judge.subject.Subject;
 
 /** Says where a sheet that is too long could be lapped, and what that costs. */
 final class Laps {

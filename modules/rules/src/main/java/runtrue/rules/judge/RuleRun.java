@@ -14,6 +14,7 @@ import runtrue.rules.Rule.Spoils;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.Facts;
+import runtrue.rules.judge.subject.Subject;
 
 /** Applies a rule to a subject. */
 final class RuleRun {

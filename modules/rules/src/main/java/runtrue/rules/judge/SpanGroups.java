@@ -8,6 +8,7 @@ import java.util.Optional;
 import runtrue.roof.SpanKind;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
+import runtrue.rules.judge.subject.Stretch;
 
 /**
  * Puts spans of a plane together. What conforms is told once for each kind and value. What does not is told once for each

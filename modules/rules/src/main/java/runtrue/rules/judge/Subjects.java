@@ -23,6 +23,11 @@ import runtrue.rules.RoofSystem;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.judge.subject.BearingParts;
+import runtrue.rules.judge.subject.PlaneFacts;
+import runtrue.rules.judge.subject.PlaneParts;
+import runtrue.rules.judge.subject.StatedSubject;
+import runtrue.rules.judge.subject.Subject;
 
 /** Takes a roof apart into subjects with their facts. */
 final class Subjects {

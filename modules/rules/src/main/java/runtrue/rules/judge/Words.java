@@ -18,6 +18,7 @@ import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
 import runtrue.rules.cel.Facts;
+import runtrue.rules.judge.subject.Subject;
 import runtrue.rules.units.Quantities;
 
 /** Puts verdicts into words. */

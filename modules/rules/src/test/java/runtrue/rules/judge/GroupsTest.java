@@ -9,6 +9,7 @@ import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.judge.subject.Subject;
 
 /** Sheets of one plane as they are told of. */
 class GroupsTest {

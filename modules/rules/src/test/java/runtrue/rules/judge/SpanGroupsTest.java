@@ -14,6 +14,8 @@ import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
+import runtrue.rules.judge.subject.Stretch;
+import runtrue.rules.judge.subject.Subject;
 
 class SpanGroupsTest {
     /** A span from {@code v} up that starts at {@code u} across, 1 m wide, measured as long as stated. */

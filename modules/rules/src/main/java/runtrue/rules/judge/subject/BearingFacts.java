@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -20,20 +20,20 @@ import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
 
 /** Sheets and spans of a plane as subjects. */
-final class PlaneParts {
+public final class PlaneParts {
     private final PlaneLayout layout;
     private final Subject plane;
     private final Vector3D origin;
     private final OrderLengths lengths;
 
-    PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin, OrderLengths lengths) {
+    public PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin, OrderLengths lengths) {
         this.layout = layout;
         this.plane = plane;
         this.origin = origin;
         this.lengths = lengths;
     }
 
-    List<Subject> sheets() {
+    public List<Subject> sheets() {
         List<Subject> subjects = new ArrayList<>();
         for (Sheet sheet : layout.sheets()) {
             Facts facts = plane.facts()
@@ -59,7 +59,7 @@ final class PlaneParts {
         return subjects;
     }
 
-    List<Subject> spans() {
+    public List<Subject> spans() {
         List<Subject> subjects = new ArrayList<>();
         for (Span span : layout.spans()) {
             Optional<SupportLine> lower = line(span.lower());

@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import runtrue.rules.cel.SubjectKind;
  * @param number within the series
  * @param stretch where it lies, for spans
  */
-record Subject(
+public record Subject(
         SubjectKind kind,
         String name,
         String plane,
@@ -31,11 +31,11 @@ record Subject(
         String series,
         int number,
         Optional<Stretch> stretch) {
-    Subject {
+    public Subject {
         elements = List.copyOf(elements);
     }
 
-    Subject(
+    public Subject(
             SubjectKind kind,
             String name,
             String plane,
@@ -46,16 +46,16 @@ record Subject(
         this(kind, name, plane, elements, place, key, facts, "", "", 0, Optional.empty());
     }
 
-    Subject inSeries(String word, int position) {
+    public Subject inSeries(String word, int position) {
         return new Subject(kind, name, plane, elements, place, key, facts, lacking, word, position, stretch);
     }
 
-    Subject over(Stretch where) {
+    public Subject over(Stretch where) {
         return new Subject(kind, name, plane, elements, place, key, facts, lacking, series, number, Optional.of(where));
     }
 
     /** The absence of any subject of a kind. */
-    static Subject lacking(SubjectKind kind, Subject of, String reason) {
+    public static Subject lacking(SubjectKind kind, Subject of, String reason) {
         return new Subject(
                 kind, of.name, of.plane, of.elements, of.place, "none", of.facts, reason, "", 0, Optional.empty());
     }

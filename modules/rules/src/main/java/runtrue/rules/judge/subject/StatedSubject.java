@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.List;
 import java.util.Optional;
@@ -9,10 +9,10 @@ import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
 
 /** A stated value as a subject. It belongs to an element, not to a plane: a slab may give several planes, or share one. */
-final class StatedSubject {
+public final class StatedSubject {
     private StatedSubject() {}
 
-    static Subject of(StatedValue value, Facts base) {
+    public static Subject of(StatedValue value, Facts base) {
         Facts facts = base.inner()
                 .know("stated.quantity", value.stated().kind().label(), "")
                 .know("stated.source", value.stated().source(), "")

@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.Locale;
 import runtrue.roof.PlaneLayout;
@@ -9,12 +9,12 @@ import runtrue.roof.curved.CurveFall;
 import runtrue.rules.cel.Facts;
 
 /** Facts of a plane. */
-final class PlaneFacts {
+public final class PlaneFacts {
     private static final double LEVEL = RoofTolerance.FLAT_PLANE.si();
 
     private PlaneFacts() {}
 
-    static Facts of(PlaneLayout layout, Facts building) {
+    public static Facts of(PlaneLayout layout, Facts building) {
         RoofPlane plane = layout.plane();
         Facts facts = building.inner()
                 .know("plane.name", plane.name(), "")

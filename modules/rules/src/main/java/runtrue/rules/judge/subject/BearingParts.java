@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,7 +18,7 @@ import runtrue.roof.bearing.TruePlane.Deviation;
 import runtrue.rules.cel.SubjectKind;
 
 /** Supports of a plane, and what stands above them, as subjects. */
-final class BearingParts {
+public final class BearingParts {
     private final PlaneLayout layout;
     private final Subject plane;
     private final Vector3D origin;
@@ -29,7 +29,7 @@ final class BearingParts {
      *
      * @param somethingUnread whether there are things in the drop that may be anywhere
      */
-    BearingParts(PlaneLayout layout, Subject plane, Vector3D origin, boolean somethingUnread) {
+    public BearingParts(PlaneLayout layout, Subject plane, Vector3D origin, boolean somethingUnread) {
         this.somethingUnread = somethingUnread;
         this.layout = layout;
         this.plane = plane;
@@ -37,7 +37,7 @@ final class BearingParts {
     }
 
     /** One for each piece of a support line; one that says what is lacking when there is none. */
-    List<Subject> supports() {
+    public List<Subject> supports() {
         Optional<TruePlane> truth = layout.bearing().truePlane();
         if (truth.isEmpty()) {
             return List.of(Subject.lacking(SubjectKind.SUPPORT, plane, "how its supports lie " + lack()));
@@ -117,7 +117,7 @@ final class BearingParts {
     }
 
     /** One for each thing that stands proud; one of no height when nothing does, or when others were not read. */
-    List<Subject> obstacles() {
+    public List<Subject> obstacles() {
         if (layout.bearing().truePlane().isEmpty()) {
             return List.of(Subject.lacking(SubjectKind.OBSTACLE, plane, "what stands above its supports " + lack()));
         }

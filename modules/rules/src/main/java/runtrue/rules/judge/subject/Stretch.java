@@ -1,4 +1,4 @@
-package runtrue.rules.judge;
+package runtrue.rules.judge.subject;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,15 +20,15 @@ import runtrue.roof.SpanKind;
  * @param v extent along the fall, metres
  * @param plane extent of the whole plane across the fall, metres
  */
-record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Interval plane) {
+public record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Interval plane) {
     /** Neighbours share an edge or a corner; rounded coordinates leave less than this between them. */
     private static final double GAP = RoofTolerance.SPAN_GAP.si();
 
-    boolean isOverhang() {
+    public boolean isOverhang() {
         return lower == 0 || upper == 0;
     }
 
-    boolean touches(Stretch other) {
+    public boolean touches(Stretch other) {
         return near(u, other.u) && near(v, other.v);
     }
 
@@ -37,7 +37,7 @@ record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Inte
     }
 
     /** {@code , from 12.1 to 18.2 m across the fall} where that is not the plane's whole width, else empty. */
-    static String across(List<Stretch> all) {
+    public static String across(List<Stretch> all) {
         double from = all.stream().mapToDouble(s -> s.u.from()).min().orElse(0);
         double to = all.stream().mapToDouble(s -> s.u.to()).max().orElse(0);
         Interval plane = all.get(0).plane;
@@ -46,7 +46,7 @@ record Stretch(SpanKind kind, int lower, int upper, Interval u, Interval v, Inte
     }
 
     /** {@code the ridge overhangs above support lines 1 to 4}, for stretches of one kind. */
-    static String name(List<Stretch> all) {
+    public static String name(List<Stretch> all) {
         Stretch first = all.get(0);
         String kind = "the " + first.kind.label() + (all.size() > 1 ? "s" : "");
         if (first.lower == 0 && first.upper == 0) {
