@@ -1,5 +1,6 @@
 package runtrue.roof.curved;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -15,6 +16,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  */
 public record Arc(Vector2D centre, double radius, boolean convex, double start, double length, List<Double> stations)
         implements Section {
+    /** Stations nearer than this are one, metres. */
+    private static final double SAME = 1e-6;
+
     public Arc {
         stations = List.copyOf(stations);
     }
@@ -49,6 +53,23 @@ public record Arc(Vector2D centre, double radius, boolean convex, double start, 
     public double atSide(double x) {
         double sine = (x - centre.getX()) / radius;
         return (Math.asin(Math.max(-1, Math.min(1, sine))) - start) * radius;
+    }
+
+    @Override
+    public Arc part(double from, double to) {
+        List<Double> own = new ArrayList<>(List.of(0.0));
+        stations.stream().filter(v -> v > from + SAME && v < to - SAME).forEach(v -> own.add(v - from));
+        own.add(to - from);
+        return new Arc(centre.subtract(at(from)), radius, convex, angle(from), to - from, own);
+    }
+
+    @Override
+    public Arc turned() {
+        Vector2D end = at(length);
+        List<Double> own = new ArrayList<>();
+        stations.forEach(v -> own.add(0, length - v));
+        Vector2D from = Vector2D.of(end.getX() - centre.getX(), centre.getY() - end.getY());
+        return new Arc(from, radius, convex, -angle(length), length, own);
     }
 
     /** Arc length of the place where the tangent is level: the crown of a barrel. May lie outside the line. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.locationtech.jts.geom.Coordinate;
@@ -152,13 +153,29 @@ public record Curve(
         return section.tangent(v).getY() * top().getZ();
     }
 
-    /** The same with u starting elsewhere. */
-    Curve movedAlong(double u) {
+    /** The part of the same surface on some of its facets, from a place of the development on; u and v start there. */
+    Curve part(double u, double from, double to, double[] facetPitches, int ownFacets) {
         return new Curve(
-                origin.add(axis.multiply(u)),
-                axis,
-                side,
-                section,
+                        at(u, from),
+                        axis,
+                        side,
+                        section.part(from, to),
+                        deviation,
+                        facetPitches[0],
+                        facetPitches[facetPitches.length - 1],
+                        facetPitches[0],
+                        facetPitches[facetPitches.length - 1],
+                        ownFacets)
+                .withPitchesOfTangents();
+    }
+
+    /** The same seen from the other side of the roof: u and v run the other way, v from the end of the section. */
+    Curve turned() {
+        return new Curve(
+                at(0, section.length()),
+                axis.negate(),
+                side.negate(),
+                section.turned(),
                 deviation,
                 leastPitch,
                 greatestPitch,
@@ -167,8 +184,16 @@ public record Curve(
                 facets);
     }
 
-    /** The same with the pitches of its tangents, the least first and the greatest last. */
-    Curve withPitches(double[] pitches) {
+    /** Pitch of the tangents at both ends of an arc and, where it lies between them, at the crown; the facets' if it is none. */
+    Curve withPitchesOfTangents() {
+        if (!(section instanceof Arc arc)) {
+            return this;
+        }
+        boolean crown = arc.crown() > 0 && arc.crown() < arc.length();
+        double[] pitches = DoubleStream.of(0, arc.length(), crown ? arc.crown() : 0)
+                .map(v -> Math.acos(Math.min(1, touching(v).normal().getZ())))
+                .sorted()
+                .toArray();
         return new Curve(
                 origin,
                 axis,

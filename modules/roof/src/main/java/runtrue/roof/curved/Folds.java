@@ -6,6 +6,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A section that is no circle: straight lines from fold to fold. At least two points, x rising. */
 public record Folds(List<Vector2D> points) implements Section {
+    /** Folds nearer than this are one, metres. */
+    private static final double SAME = 1e-6;
+
     public Folds {
         points = List.copyOf(points);
         if (points.size() < 2) {
@@ -32,13 +35,13 @@ public record Folds(List<Vector2D> points) implements Section {
 
     @Override
     public Vector2D at(double v) {
-        int i = part(v);
+        int i = partAt(v);
         return points.get(i).add(way(i).multiply(v - stations().get(i)));
     }
 
     @Override
     public Vector2D tangent(double v) {
-        return way(part(v));
+        return way(partAt(v));
     }
 
     @Override
@@ -69,7 +72,29 @@ public record Folds(List<Vector2D> points) implements Section {
         return stations().get(i) + (x - points.get(i).getX()) / way(i).getX();
     }
 
-    private int part(double v) {
+    @Override
+    public Folds part(double from, double to) {
+        Vector2D first = at(from);
+        List<Double> stations = stations();
+        List<Vector2D> own = new ArrayList<>(List.of(Vector2D.ZERO));
+        for (int i = 0; i < points.size(); i++) {
+            if (stations.get(i) > from + SAME && stations.get(i) < to - SAME) {
+                own.add(points.get(i).subtract(first));
+            }
+        }
+        own.add(at(to).subtract(first));
+        return new Folds(own);
+    }
+
+    @Override
+    public Folds turned() {
+        Vector2D end = points.get(points.size() - 1);
+        List<Vector2D> own = new ArrayList<>();
+        points.forEach(p -> own.add(0, Vector2D.of(end.getX() - p.getX(), p.getY() - end.getY())));
+        return new Folds(own);
+    }
+
+    private int partAt(double v) {
         List<Double> stations = stations();
         int i = 0;
         while (i + 2 < points.size() && stations.get(i + 1) <= v) {

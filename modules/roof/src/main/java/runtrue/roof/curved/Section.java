@@ -28,4 +28,10 @@ public sealed interface Section permits Arc, Folds {
      * the folds of the facets that it was read from.
      */
     List<Double> stations();
+
+    /** The stretch between two arc lengths, of which either may lie outside the line; positions count from its own start. */
+    Section part(double from, double to);
+
+    /** The same line seen from the other side of the roof: from its end to its start. */
+    Section turned();
 }
