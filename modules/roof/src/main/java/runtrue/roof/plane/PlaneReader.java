@@ -30,12 +30,13 @@ public final class PlaneReader {
 
     /** Planes by id, and the elements that gave none, with the reason. */
     public Planes read(List<ReadElement> elements) {
-        SkinReader skins = new SkinReader(settings.tolerances());
         List<SkinFace> faces = new ArrayList<>();
         List<Unplaced> unplaced = new ArrayList<>();
         Set<ReadElement> lookUp = Collections.newSetFromMap(new IdentityHashMap<>());
-        for (ReadElement element : elements) {
-            List<SkinFace> skin = skins.read(element);
+        List<List<SkinFace>> skins = new SkinReader(settings.tolerances()).read(elements);
+        for (int i = 0; i < elements.size(); i++) {
+            ReadElement element = elements.get(i);
+            List<SkinFace> skin = skins.get(i);
             faces.addAll(skin);
             if (!skin.isEmpty()) {
                 lookUp.add(element);

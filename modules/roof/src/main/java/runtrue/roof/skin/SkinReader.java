@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.roof.ReadElement;
 import runtrue.roof.RoofTolerance;
@@ -22,6 +23,9 @@ public final class SkinReader {
     /** A cut edge is as wide as the slab is thick, or wider where it is cut askew: up to half as much again. */
     private static final double SKEW_CUT = RoofTolerance.SKEW_CUT.si();
 
+    /** Surfaces both of this many times the larger face are both roof, and the faces are compared by themselves. */
+    private static final double CLEARLY = 10;
+
     private final Tolerances tolerances;
 
     public SkinReader(Tolerances tolerances) {
@@ -30,10 +34,30 @@ public final class SkinReader {
 
     /** Faces of the element that sheets could lie on; empty when none looks upward. */
     public List<SkinFace> read(ReadElement element) {
-        Optional<SkinFace> ribbed = RibbedSheet.skin(element, tolerances.angle());
-        if (ribbed.isPresent()) {
-            return List.of(ribbed.get());
-        }
+        return read(List.of(element)).get(0);
+    }
+
+    /**
+     * The same of each element, in their order. Elements that go on from each other help to tell which face of a thick and
+     * narrow one is its top.
+     */
+    public List<List<SkinFace>> read(List<ReadElement> elements) {
+        List<Optional<SkinFace>> ribbed = elements.stream()
+                .map(e -> RibbedSheet.skin(e, tolerances.angle()))
+                .toList();
+        List<List<SkinFace>> upward = IntStream.range(0, elements.size())
+                .mapToObj(i -> ribbed.get(i).map(List::of).orElseGet(() -> upward(elements.get(i))))
+                .toList();
+        SmoothSurfaces surfaces =
+                new SmoothSurfaces(upward.stream().flatMap(List::stream).toList(), tolerances);
+        return IntStream.range(0, elements.size())
+                .mapToObj(i -> ribbed.get(i).isPresent()
+                        ? upward.get(i)
+                        : HiddenFaces.removeFrom(withoutCutEdges(upward.get(i), surfaces), tolerances))
+                .toList();
+    }
+
+    private List<SkinFace> upward(ReadElement element) {
         boolean closed = element.body().closed();
         List<Face> up = new ArrayList<>();
         List<Face> down = new ArrayList<>();
@@ -47,18 +71,16 @@ public final class SkinReader {
                 }
             }
         }
-        List<SkinFace> skin = new ArrayList<>();
         String remark = closed ? "" : "surface or body that is not closed: its upper side was taken as the roof";
-        for (Face face : up) {
-            skin.add(new SkinFace(
-                    element,
-                    face.normal(),
-                    face.outline(),
-                    face.holes(),
-                    closed ? thickness(face, down) : OptionalDouble.empty(),
-                    remark));
-        }
-        return HiddenFaces.removeFrom(withoutCutEdges(skin), tolerances);
+        return up.stream()
+                .map(face -> new SkinFace(
+                        element,
+                        face.normal(),
+                        face.outline(),
+                        face.holes(),
+                        closed ? thickness(face, down) : OptionalDouble.empty(),
+                        remark))
+                .toList();
     }
 
     private static Face turned(Face face) {
@@ -115,22 +137,31 @@ public final class SkinReader {
         return sum.multiply(1.0 / ring.size());
     }
 
-    private List<SkinFace> withoutCutEdges(List<SkinFace> faces) {
+    private List<SkinFace> withoutCutEdges(List<SkinFace> faces, SmoothSurfaces surfaces) {
         return faces.stream()
-                .filter(f -> faces.stream().noneMatch(main -> isCutEdge(f, main)))
+                .filter(f -> faces.stream().noneMatch(main -> isCutEdge(f, main, surfaces)))
                 .toList();
     }
 
     /** Whether a face is the sawn or folded end of the slab that the main face is the top of. */
-    private boolean isCutEdge(SkinFace face, SkinFace main) {
+    private boolean isCutEdge(SkinFace face, SkinFace main, SmoothSurfaces surfaces) {
         if (main.thickness().isEmpty() || Math.abs(face.normal().dot(main.normal())) > 0.5) {
             return false;
         }
         double thickness = main.thickness().getAsDouble();
         return PlanarArea.width(face.outline(), face.normal()) <= SKEW_CUT * thickness + tolerances.plane()
-                && PlanarArea.vector(face.outline()).norm()
-                        < PlanarArea.vector(main.outline()).norm()
-                && touch(face, main);
+                && touch(face, main)
+                && isLess(face, main, surfaces);
+    }
+
+    /** Whether a face, with what it goes on into, is smaller than another with what that goes on into. */
+    private static boolean isLess(SkinFace face, SkinFace other, SmoothSurfaces surfaces) {
+        double area = PlanarArea.vector(face.outline()).norm();
+        double otherArea = PlanarArea.vector(other.outline()).norm();
+        double enough = CLEARLY * Math.max(area, otherArea);
+        double surface = surfaces.area(face, enough);
+        double otherSurface = surfaces.area(other, enough);
+        return surface < enough || otherSurface < enough ? surface < otherSurface : area < otherArea;
     }
 
     /** Whether two corners of the face lie in the main face's plane: it hangs on one of its edges. */
