@@ -98,6 +98,7 @@ class BillsTest {
                 Vector3D.ZERO,
                 Vector3D.of(10.2, 0, 0),
                 10.2,
+                OptionalDouble.empty(),
                 OptionalDouble.empty());
         RoofSettings settings = new RoofSettings(
                 0.5,
@@ -208,7 +209,14 @@ class BillsTest {
 
     private static RoofEdge edge(String id, EdgeKind kind, double v) {
         return new RoofEdge(
-                id, kind, List.of("A"), Vector3D.of(0, v, 0), Vector3D.of(10.2, v, 0), 10.2, OptionalDouble.empty());
+                id,
+                kind,
+                List.of("A"),
+                Vector3D.of(0, v, 0),
+                Vector3D.of(10.2, v, 0),
+                10.2,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
     private static List<Double> sheetLengths(Roof roof, Map<String, Double> metres) {

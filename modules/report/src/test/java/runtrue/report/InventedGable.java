@@ -213,6 +213,7 @@ final class InventedGable {
                             ring.get(i),
                             ring.get((i + 1) % 4),
                             i == 0 ? WIDTH : RUN,
+                            OptionalDouble.empty(),
                             OptionalDouble.empty()));
                 }
             }
@@ -224,7 +225,8 @@ final class InventedGable {
                 south.outline().get(3),
                 south.outline().get(2),
                 WIDTH,
-                OptionalDouble.of(73.74)));
+                OptionalDouble.of(73.74),
+                OptionalDouble.empty()));
         return edges;
     }
 

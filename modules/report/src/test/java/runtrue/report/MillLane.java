@@ -392,8 +392,17 @@ final class MillLane {
         Point a = new Point(430_000, 5_300_000, 124);
         Point b = new Point(430_012.5, 5_300_000, 124);
         return List.of(
-                new EdgeResult("E-01", "eave", List.of("P-3f2a"), a, b, 12.5, OptionalDouble.empty()),
-                new EdgeResult("E-02", "ridge", List.of("P-3f2a", "P-77b0"), a, b, 12.5, OptionalDouble.of(20)));
+                new EdgeResult(
+                        "E-01", "eave", List.of("P-3f2a"), a, b, 12.5, OptionalDouble.empty(), OptionalDouble.empty()),
+                new EdgeResult(
+                        "E-02",
+                        "ridge",
+                        List.of("P-3f2a", "P-77b0"),
+                        a,
+                        b,
+                        12.5,
+                        OptionalDouble.of(20),
+                        OptionalDouble.empty()));
     }
 
     private static List<Finding> findings() {

@@ -263,6 +263,7 @@ public final class InventedHall {
                         Vector3D.of(1, 2, 3),
                         Vector3D.of(11, 2, 3),
                         10,
+                        OptionalDouble.empty(),
                         OptionalDouble.empty())),
                 List.of(new RoofBody("B-1", List.of("P-1"), rectangle(1, 2, 11, 6.8), 4.8, 10, 123, 126.6)),
                 List.of(new Roof.Unplaced(

@@ -27,7 +27,12 @@ public enum EdgeKind {
      * Level edge between two planes that fall the same way at unlike pitch, or one of any slope at which two planes fold by
      * less than a hip or valley does: half a degree.
      */
-    PITCH_CHANGE;
+    PITCH_CHANGE,
+    /**
+     * Edge at which one of two parallel planes lies a little higher than the other: too much for sheets to lie over it, too
+     * little for a wall between them.
+     */
+    STEP;
 
     /** For people and files: {@code box gutter}. */
     public String label() {

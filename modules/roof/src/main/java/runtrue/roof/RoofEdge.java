@@ -13,6 +13,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  *     their own
  * @param angle between the planes' normals, radians; empty for edges with nothing beyond, and where it
  *     changes along the arc
+ * @param step from the one plane up to the other, square to them, metres; of steps only
  */
 public record RoofEdge(
         String id,
@@ -21,8 +22,19 @@ public record RoofEdge(
         Vector3D from,
         Vector3D to,
         double length,
-        OptionalDouble angle) {
+        OptionalDouble angle,
+        OptionalDouble step) {
     public RoofEdge {
         planes = List.copyOf(planes);
+    }
+
+    /** The same under another id. */
+    public RoofEdge withId(String other) {
+        return new RoofEdge(other, kind, planes, from, to, length, angle, step);
+    }
+
+    /** The same for other planes. */
+    public RoofEdge withPlanes(List<String> others) {
+        return new RoofEdge(id, kind, others, from, to, length, angle, step);
     }
 }

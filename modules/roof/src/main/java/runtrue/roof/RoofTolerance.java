@@ -72,6 +72,12 @@ public enum RoofTolerance {
     BODY_STEP(
             "step within a roof", Unit.METRE, 0.5, "Adjoining planes with less between them are one roof to the wind."),
     WALL("wall beside an edge", Unit.METRE, 0.6, "A higher roof this near in plan stands on a wall along the edge."),
+    STEP_HEIGHT(
+            "greatest step",
+            Unit.METRE,
+            0.3,
+            "Between parallel planes, square to them; over a greater one stands a wall, and the edge is an abutment."),
+    STEP_GAP("step in plan", Unit.METRE, 0.2, "The sides of a step lie so near to each other, or lap by as much."),
     LEAST_WALL("least wall", Unit.METRE, 0.15, "A lesser rise is a step in the roof."),
     ZONE_JOG("jog in the outline", Unit.METRE, 0.05, "Smaller ones do not shift the wind zones."),
     GRID_NEAR("on a grid line", Unit.METRE, 0.3, "Nearer than this people say on the line, not between two."),

@@ -85,7 +85,7 @@ class ValleysTest {
 
     @Test
     void a_sloping_side_against_a_step_up_is_an_abutment_and_the_step_has_a_head() {
-        Vector3D step = p(0, -0.5, 1).normalize().multiply(0.3);
+        Vector3D step = p(0, -0.5, 1).normalize().multiply(0.35);
         ReadElement proud = slab(
                 "proud",
                 0.1,

@@ -20,7 +20,7 @@ import runtrue.roof.Sheet;
 public final class OrderLengths {
     private static final double MILLIMETRE = 1e-3;
     private static final Set<EdgeKind> LOW = Set.of(EdgeKind.EAVE, EdgeKind.BOX_GUTTER);
-    private static final Set<EdgeKind> HIGH = Set.of(EdgeKind.RIDGE, EdgeKind.HEAD, EdgeKind.ABUTMENT);
+    private static final Set<EdgeKind> HIGH = Set.of(EdgeKind.RIDGE, EdgeKind.HEAD, EdgeKind.ABUTMENT, EdgeKind.STEP);
 
     private final List<End> eaves = new ArrayList<>();
     private final List<End> heads = new ArrayList<>();

@@ -25,6 +25,7 @@ final class EdgesSheet {
                 Column.wrapped("Planes", 34, e -> names.of(e.planes())),
                 Column.<EdgeResult>degrees("Angle between normals", EdgeResult::angleDegrees)
                         .wide(14),
+                Column.millimetres("Height of step", EdgeResult::stepMetres),
                 Column.text("Id", 24, EdgeResult::id));
         Stream<Column<EdgeResult>> ends = Stream.concat(
                 Columns.<EdgeResult>place("From ", e -> Optional.of(e.from())).stream(),

@@ -126,7 +126,8 @@ public final class ResultBuilder {
                 world.point(edge.from()),
                 world.point(edge.to()),
                 Rounded.of(edge.length()),
-                Rounded.degrees(edge.angle()));
+                Rounded.degrees(edge.angle()),
+                Rounded.of(edge.step()));
     }
 
     private BodyResult body(RoofBody body) {

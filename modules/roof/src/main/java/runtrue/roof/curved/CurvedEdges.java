@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
+import runtrue.roof.EdgeKind;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofTolerance;
@@ -17,6 +18,12 @@ import runtrue.roof.RoofTolerance;
 final class CurvedEdges {
     /** An edge of the development goes straight on within this. */
     private static final double STRAIGHT_ON = Math.cos(RoofTolerance.EDGE_ALONG.si());
+
+    /** A valley turns by no more from one facet to the next, with what rounding does to short pieces. */
+    private static final double TURNED_ON = Math.cos(RoofTolerance.FOLD_ACROSS.si());
+
+    /** Pieces of a valley that facets too short for a flashing of their own lie between are one. */
+    private static final double RETURN = RoofTolerance.RETURN.si();
 
     private static final double SHARED = RoofTolerance.CIRCLE.si();
 
@@ -38,6 +45,14 @@ final class CurvedEdges {
         Vector2D way() {
             return to.subtract(from).normalize();
         }
+
+        Vector2D top() {
+            return edge.to().getZ() > edge.from().getZ() ? to : from;
+        }
+
+        Vector2D foot() {
+            return edge.to().getZ() > edge.from().getZ() ? from : to;
+        }
     }
 
     /** Edges that no curved plane has a part in as they are, others joined and without ids of their own. */
@@ -46,10 +61,14 @@ final class CurvedEdges {
         Map<String, List<Piece>> alike = new TreeMap<>();
         for (RoofEdge edge : edges) {
             Optional<Curve> curve = edge.planes().stream()
+                    .sorted()
                     .flatMap(p -> Stream.ofNullable(curves.get(p)))
                     .findFirst();
             curve.ifPresentOrElse(
-                    c -> alike.computeIfAbsent(edge.kind() + "/" + edge.planes(), k -> new ArrayList<>())
+                    c -> alike.computeIfAbsent(
+                                    edge.kind() + "/"
+                                            + edge.planes().stream().sorted().toList(),
+                                    k -> new ArrayList<>())
                             .add(piece(edge, c)),
                     () -> joined.add(edge));
         }
@@ -65,7 +84,8 @@ final class CurvedEdges {
 
     private List<RoofEdge> edges(List<Piece> pieces) {
         // Those that share an end first: else a gap could be bridged by which a short piece lies.
-        return chained(chained(pieces, SHARED), joint).stream()
+        double widest = turns(pieces.get(0)) ? Math.max(joint, RETURN) : joint;
+        return chained(chained(pieces, SHARED), widest).stream()
                 .map(c -> new RoofEdge(
                         "",
                         c.edge().kind(),
@@ -73,7 +93,8 @@ final class CurvedEdges {
                         c.edge().from(),
                         c.edge().to(),
                         c.length(),
-                        c.edge().angle()))
+                        c.edge().angle(),
+                        OptionalDouble.empty()))
                 .toList();
     }
 
@@ -97,7 +118,17 @@ final class CurvedEdges {
     }
 
     private static boolean goesOn(Piece a, Piece b, double gap) {
-        return Math.abs(a.way().dot(b.way())) > STRAIGHT_ON && nearestEnds(a, b) <= gap;
+        double cosine = Math.abs(a.way().dot(b.way()));
+        return turns(a)
+                ? cosine > TURNED_ON
+                        && Math.min(a.top().distance(b.foot()), b.top().distance(a.foot())) <= gap
+                : cosine > STRAIGHT_ON && nearestEnds(a, b) <= gap;
+    }
+
+    /** Along a valley between a barrel and a slope the line turns in the development, and ends where it stops rising. */
+    private static boolean turns(Piece piece) {
+        EdgeKind kind = piece.edge().kind();
+        return piece.edge().planes().size() == 2 && (kind == EdgeKind.VALLEY || kind == EdgeKind.HIP);
     }
 
     private static double nearestEnds(Piece a, Piece b) {
@@ -123,7 +154,8 @@ final class CurvedEdges {
                 before ? (same ? f.from() : f.to()) : e.from(),
                 after ? (same ? f.to() : f.from()) : e.to(),
                 0,
-                alike(e.angle(), f.angle()) ? e.angle() : OptionalDouble.empty());
+                alike(e.angle(), f.angle()) ? e.angle() : OptionalDouble.empty(),
+                OptionalDouble.empty());
         return new Piece(edge, before ? start : a.from(), after ? end : a.to(), a.length() + b.length());
     }
 

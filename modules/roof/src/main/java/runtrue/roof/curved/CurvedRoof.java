@@ -89,9 +89,7 @@ public record CurvedRoof(List<RoofPlane> planes, List<RoofEdge> edges, List<Unpl
     /** An edge with the planes that are laid out: one shared with a facet is still an edge of the plane beside it. */
     private static Stream<RoofEdge> without(Set<String> gone, RoofEdge e) {
         List<String> planes = e.planes().stream().filter(p -> !gone.contains(p)).toList();
-        return planes.isEmpty()
-                ? Stream.empty()
-                : Stream.of(new RoofEdge(e.id(), e.kind(), planes, e.from(), e.to(), e.length(), e.angle()));
+        return planes.isEmpty() ? Stream.empty() : Stream.of(e.withPlanes(planes));
     }
 
     /** The elements of a curved roof, each once. */

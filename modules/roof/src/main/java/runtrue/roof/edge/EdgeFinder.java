@@ -1,6 +1,7 @@
 package runtrue.roof.edge;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
+import runtrue.roof.EdgeKind;
 import runtrue.roof.Ids;
 import runtrue.roof.Interval;
 import runtrue.roof.RoofEdge;
@@ -26,6 +28,9 @@ import runtrue.shape.Tolerances;
 public final class EdgeFinder {
     /** Planes farther apart have nothing to do with each other. */
     private static final double WIDEST_GUTTER = RoofTolerance.GUTTER.si();
+
+    /** Gaps that differ by less are alike, metres: how planes were found then tells which meeting comes first. */
+    private static final double SAME_GAP = 1e-3;
 
     private final Tolerances tolerances;
 
@@ -47,16 +52,17 @@ public final class EdgeFinder {
         List<Sphere> spheres = planes.stream().map(Sphere::of).toList();
         IdentityHashMap<Side, List<Interval>> shared = new IdentityHashMap<>();
         List<RoofEdge> edges = new ArrayList<>();
-        List<Meeting> besides = new ArrayList<>();
+        // What lies nearest belongs together: a side a little farther off must not take it away.
+        List<Meeting> all = new ArrayList<>();
         for (int i = 0; i < planes.size(); i++) {
             for (int k = i + 1; k < planes.size(); k++) {
                 if (spheres.get(i).near(spheres.get(k))) {
-                    meetings(sides.get(i), sides.get(k)).forEach(m -> addShared(edges, shared, m));
-                    besides.addAll(Meeting.sideBySide(sides.get(i), sides.get(k), tolerances.joint()));
+                    all.addAll(meetings(sides.get(i), sides.get(k)));
                 }
             }
         }
-        besides.forEach(m -> addShared(edges, shared, m));
+        all.sort(Comparator.comparingDouble(m -> Math.rint(m.gap() / SAME_GAP)));
+        all.forEach(m -> addShared(edges, shared, m));
         List<List<Side>> free = sides.stream()
                 .map(list -> list.stream()
                         .flatMap(s -> free(s, shared.getOrDefault(s, List.of())).stream())
@@ -70,6 +76,7 @@ public final class EdgeFinder {
         return identified(SharedEdges.joined(edges, tolerances.joint(), curved));
     }
 
+    /** Along lines of intersection first: where a fold is sharp, they tell the edge better than either side does. */
     private List<Meeting> meetings(List<Side> first, List<Side> second) {
         List<Meeting> meetings = new ArrayList<>();
         for (List<Side> a : Side.flatParts(first)) {
@@ -77,7 +84,20 @@ public final class EdgeFinder {
                 meetings.addAll(Meeting.of(a, b, tolerances));
             }
         }
+        IdentityHashMap<Side, Set<Side>> folded = new IdentityHashMap<>();
+        meetings.forEach(m -> folded.computeIfAbsent(m.first(), s -> Collections.newSetFromMap(new IdentityHashMap<>()))
+                .add(m.second()));
+        Meeting.sideBySide(first, second, tolerances.joint()).stream()
+                .filter(m -> !folded.getOrDefault(m.first(), Set.of()).contains(m.second()))
+                .forEach(meetings::add);
+        if (isFlat(first) && isFlat(second)) {
+            meetings.addAll(Meeting.steps(first, second, tolerances.joint()));
+        }
         return meetings;
+    }
+
+    private static boolean isFlat(List<Side> sides) {
+        return !sides.isEmpty() && sides.get(0).plane().curve().isEmpty();
     }
 
     /** A sphere around a plane: tells most pairs that cannot meet at the cost of one distance. */
@@ -93,27 +113,24 @@ public final class EdgeFinder {
         }
     }
 
-    private void addShared(List<RoofEdge> edges, IdentityHashMap<Side, List<Interval>> shared, Meeting m) {
-        if (isTaken(shared, m.first(), m.onFirst()) || isTaken(shared, m.second(), m.onSecond())) {
-            return;
+    private void addShared(List<RoofEdge> edges, IdentityHashMap<Side, List<Interval>> shared, Meeting meeting) {
+        List<Interval> onFirst = shared.computeIfAbsent(meeting.first(), s -> new ArrayList<>());
+        List<Interval> onSecond = shared.computeIfAbsent(meeting.second(), s -> new ArrayList<>());
+        for (Meeting m : meeting.without(onFirst, onSecond, tolerances.joint())) {
+            onFirst.add(m.onFirst());
+            onSecond.add(m.onSecond());
+            double cosine = m.first().frame().normal().dot(m.second().frame().normal());
+            double angle = Math.acos(Math.max(-1, Math.min(1, cosine)));
+            edges.add(new RoofEdge(
+                    "",
+                    m.step().isPresent() ? EdgeKind.STEP : EdgeKinds.shared(m.first(), m.second()),
+                    List.of(m.first().plane().id(), m.second().plane().id()),
+                    m.from(),
+                    m.to(),
+                    m.from().distance(m.to()),
+                    OptionalDouble.of(angle),
+                    m.step()));
         }
-        shared.computeIfAbsent(m.first(), s -> new ArrayList<>()).add(m.onFirst());
-        shared.computeIfAbsent(m.second(), s -> new ArrayList<>()).add(m.onSecond());
-        double cosine = m.first().frame().normal().dot(m.second().frame().normal());
-        double angle = Math.acos(Math.max(-1, Math.min(1, cosine)));
-        edges.add(new RoofEdge(
-                "",
-                EdgeKinds.shared(m.first(), m.second()),
-                List.of(m.first().plane().id(), m.second().plane().id()),
-                m.from(),
-                m.to(),
-                m.from().distance(m.to()),
-                OptionalDouble.of(angle)));
-    }
-
-    private boolean isTaken(IdentityHashMap<Side, List<Interval>> shared, Side side, Interval part) {
-        return shared.getOrDefault(side, List.of()).stream()
-                .anyMatch(t -> Math.min(t.to(), part.to()) - Math.max(t.from(), part.from()) > tolerances.joint());
     }
 
     /** What is left of a side; ends shorter than a joint come from mitres and belong to the shared edge. */
@@ -145,14 +162,7 @@ public final class EdgeFinder {
                 .thenComparingDouble(e -> Math.rint(e.from().add(e.to()).getZ() * 50)));
         Map<String, Integer> count = new HashMap<>();
         return ordered.stream()
-                .map(e -> new RoofEdge(
-                        Ids.of("E", key(e) + "/" + count.merge(key(e), 1, Integer::sum)),
-                        e.kind(),
-                        e.planes(),
-                        e.from(),
-                        e.to(),
-                        e.length(),
-                        e.angle()))
+                .map(e -> e.withId(Ids.of("E", key(e) + "/" + count.merge(key(e), 1, Integer::sum))))
                 .sorted(Comparator.comparing(RoofEdge::id))
                 .collect(Collectors.toList());
     }

@@ -44,7 +44,7 @@ final class OuterEdges {
         List<Side> all = free.stream().flatMap(List::stream).toList();
         Set<Side> inValleys = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Valleys.Valley valley : new Valleys(planes, tolerances.joint()).among(all)) {
-            edges.add(valley.edge());
+            valley.edge().ifPresent(edges::add);
             inValleys.addAll(valley.sides());
         }
         List<Side> outer = all.stream().filter(s -> !inValleys.contains(s)).toList();
@@ -65,6 +65,7 @@ final class OuterEdges {
                 side.side().from(),
                 side.side().to(),
                 side.length(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
 

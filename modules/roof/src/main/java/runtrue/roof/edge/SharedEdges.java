@@ -69,6 +69,6 @@ final class SharedEdges {
             from = p.subtract(from).dot(way) < 0 ? p : from;
             to = p.subtract(to).dot(way) > 0 ? p : to;
         }
-        return new RoofEdge("", main.kind(), main.planes(), from, to, from.distance(to), main.angle());
+        return new RoofEdge("", main.kind(), main.planes(), from, to, from.distance(to), main.angle(), main.step());
     }
 }

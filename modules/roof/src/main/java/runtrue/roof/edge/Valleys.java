@@ -27,14 +27,15 @@ final class Valleys {
     private static final double WIDEST = RoofTolerance.VALLEY.si();
     private static final double LEVEL = Math.sin(RoofTolerance.LEVEL_EDGE.si());
     private static final double ALONG = Math.cos(RoofTolerance.EDGE_ALONG.si());
+    private static final double TURNED = Math.cos(Math.PI / 4);
     private static final double LEAST_FOLD = Math.sin(RoofTolerance.PLANES_MEET.si());
 
     private final List<RoofPlane> planes;
     private final List<Polygon> plans;
     private final double joint;
 
-    /** One valley, as long as the longer of its sides, and the sides that it is the edge of. */
-    record Valley(RoofEdge edge, List<Side> sides) {}
+    /** One valley, as long as the longer of its sides, and the sides that it is the edge of; empty for the other side of one. */
+    record Valley(Optional<RoofEdge> edge, List<Side> sides) {}
 
     Valleys(List<RoofPlane> planes, double joint) {
         this.planes = planes.stream().filter(p -> p.curve().isEmpty()).toList();
@@ -45,11 +46,12 @@ final class Valleys {
     /** Valleys among sides that nothing adjoins. */
     List<Valley> among(List<Side> outer) {
         List<Side> sloping = outer.stream()
-                .filter(s -> s.slope() > LEVEL && EdgeKinds.outer(s) == EdgeKind.EAVE)
+                .filter(s -> !isCurved(s) && s.slope() > LEVEL && EdgeKinds.outer(s) == EdgeKind.EAVE)
                 .sorted(Comparator.comparingDouble(s -> -s.length()))
                 .toList();
         Set<Side> taken = Collections.newSetFromMap(new IdentityHashMap<>());
-        List<Valley> valleys = new ArrayList<>();
+        List<Valley> valleys =
+                besideCurves(outer.stream().filter(Valleys::isCurved).toList(), sloping, taken);
         for (Side a : sloping) {
             if (taken.contains(a)) {
                 continue;
@@ -71,6 +73,43 @@ final class Valleys {
         return valleys;
     }
 
+    /**
+     * Valleys between curved planes and flat ones, a piece for each facet. They follow the curve: a side that the flat plane
+     * has beside it, often sawn straight, is their other side. Near the crown water runs along them, and yet the plane
+     * beyond rises: what comes down there runs in the valley too.
+     */
+    private List<Valley> besideCurves(List<Side> curved, List<Side> flat, Set<Side> taken) {
+        List<Valley> valleys = new ArrayList<>();
+        IdentityHashMap<Side, Double> common = new IdentityHashMap<>();
+        for (Side b : curved) {
+            boolean sloping = b.slope() > LEVEL && EdgeKinds.outer(b) == EdgeKind.EAVE;
+            List<Side> beside = (sloping ? flat : List.<Side>of())
+                    .stream().filter(a -> isBesideCurve(a, b)).toList();
+            beside.forEach(a -> common.merge(a, common(a, b), Double::sum));
+            under(b).or(() -> beside.stream().map(Side::plane).findFirst()).ifPresent(plane -> {
+                taken.add(b);
+                valleys.add(valley(b, plane, List.of(b)));
+            });
+        }
+        flat.stream().filter(a -> common.getOrDefault(a, 0.0) > a.length() / 2).forEach(a -> {
+            taken.add(a);
+            valleys.add(new Valley(Optional.empty(), List.of(a)));
+        });
+        return valleys;
+    }
+
+    private static boolean isCurved(Side side) {
+        return side.plane().curve().isPresent();
+    }
+
+    /** Whether a facet's side lies along a part of a longer, straight one: a curve turns from it by up to a half right angle. */
+    private static boolean isBesideCurve(Side a, Side b) {
+        return a.way().dot(b.way()) < -TURNED
+                && distance(b.from(), a) < WIDEST
+                && distance(b.to(), a) < WIDEST
+                && common(a, b) > 0;
+    }
+
     private static Valley valley(Side a, RoofPlane other, List<Side> sides) {
         double cosine = a.frame().normal().dot(other.frame().normal());
         double angle = Math.acos(Math.max(-1, Math.min(1, cosine)));
@@ -81,8 +120,9 @@ final class Valleys {
                 a.from(),
                 a.to(),
                 a.length(),
-                OptionalDouble.of(angle));
-        return new Valley(edge, sides);
+                OptionalDouble.of(angle),
+                OptionalDouble.empty());
+        return new Valley(Optional.of(edge), sides);
     }
 
     /** Whether a side no longer than another runs along most of it, no farther off than a valley gutter is wide. */

@@ -161,7 +161,8 @@ public final class SkinReader {
         double enough = CLEARLY * Math.max(area, otherArea);
         double surface = surfaces.area(face, enough);
         double otherSurface = surfaces.area(other, enough);
-        return surface < enough || otherSurface < enough ? surface < otherSurface : area < otherArea;
+        boolean told = surface < enough || otherSurface < enough;
+        return told ? surface < otherSurface : area < otherArea;
     }
 
     /** Whether two corners of the face lie in the main face's plane: it hangs on one of its edges. */

@@ -96,7 +96,7 @@ public final class LayoutFacts {
     }
 
     private void edges() {
-        text("edge.kind", "ridge, hip, valley, verge, eave, head, abutment, box gutter or pitch change");
+        text("edge.kind", "ridge, hip, valley, verge, eave, head, abutment, box gutter, pitch change or step");
         number("edge.length", LENGTH, "along the edge");
         number("edge.planes", NONE, "planes that share it, 1 or 2");
         number("edge.ribs", NONE, "ribs that end on it, those of both planes");

@@ -379,7 +379,14 @@ class LongRunSheetsTest {
         Roof bare = TestRoofs.gentle().running(44.4).roof();
         RoofPlane plane = bare.planes().get(0).plane();
         RoofEdge eave = new RoofEdge(
-                "E-1", EdgeKind.EAVE, List.of("P-1"), plane.at(0, 0), plane.at(10, 0), 10, OptionalDouble.empty());
+                "E-1",
+                EdgeKind.EAVE,
+                List.of("P-1"),
+                plane.at(0, 0),
+                plane.at(10, 0),
+                10,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
         Roof roof = new Roof(bare.planes(), List.of(eave), bare.bodies(), bare.unplaced(), bare.settings());
         Map<String, Quantity> values = new TreeMap<>(SYSTEM.values());
         values.put("gutter_overhang", new Quantity(0.06, "mm"));

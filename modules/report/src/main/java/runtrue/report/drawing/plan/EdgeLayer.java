@@ -55,7 +55,11 @@ final class EdgeLayer {
         String length = Figures.metres(edge.lengthMetres());
         Type type = Type.SMALL_BOLD.in(EdgeLook.of(edge.kind()).pen().colour());
         List<Tilted> places = places(from, to, outward(edge, from, to));
-        for (String text : List.of(edge.kind() + " " + length, length)) {
+        String step = edge.stepMetres().isPresent()
+                ? String.format(
+                        Locale.ROOT, " %.0f mm, ", 1000 * edge.stepMetres().getAsDouble())
+                : " ";
+        for (String text : List.of(edge.kind() + step + length, edge.kind() + " " + length, length)) {
             if (type.width(text) <= room && canvas.label(places, type, text)) {
                 return true;
             }
