@@ -2,6 +2,8 @@ package runtrue.roof;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
 import runtrue.roof.Roof.Unplaced;
 import runtrue.roof.curved.CurvedRoof;
 import runtrue.roof.edge.BodyFinder;
@@ -65,5 +67,17 @@ public final class Roofs {
             }
         }
         return zones;
+    }
+
+    /**
+     * A zone that somebody else has drawn.
+     *
+     * @param width of the strip in plan, metres; 0 where it has no one width
+     * @param plan where it lies in plan, metres, moved by the drop origin
+     * @return empty where no more than a speck of it lies on the plane
+     */
+    public static Optional<Zone> zone(
+            Roof roof, RoofBody body, PlaneLayout layout, ZoneKind kind, double width, Geometry plan) {
+        return ZoneReader.zone(body, layout, kind, width, plan, roof.settings().coverWidth());
     }
 }

@@ -2,6 +2,7 @@ package runtrue.roof.edge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -66,15 +67,22 @@ public final class ZoneReader {
     }
 
     private void add(List<Zone> zones, ZoneKind kind, Geometry plan, PlaneLayout layout) {
+        zone(body, layout, kind, width, plan, step).ifPresent(zones::add);
+    }
+
+    /** The part of the plan that lies on the plane as a zone of it; empty where it is no more than a speck. */
+    public static Optional<Zone> zone(
+            RoofBody body, PlaneLayout layout, ZoneKind kind, double width, Geometry plan, double step) {
         if (plan.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         Geometry region = Overlays.intersection(
                 PlanViews.onPlane(plan, layout.plane()), layout.plane().outline());
-        if (region.getArea() > JOG * JOG) {
-            double tributary = Tributary.greatest(layout, PreparedGeometryFactory.prepare(region), step);
-            zones.add(new Zone(body.id(), layout.plane().id(), kind, width, region.getArea(), region, tributary));
+        if (region.getArea() <= JOG * JOG) {
+            return Optional.empty();
         }
+        double tributary = Tributary.greatest(layout, PreparedGeometryFactory.prepare(region), step);
+        return Optional.of(new Zone(body.id(), layout.plane().id(), kind, width, region.getArea(), region, tributary));
     }
 
     private Geometry cornersOf(Geometry outline) {
