@@ -46,6 +46,9 @@ import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.buildup.BuildUps;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.PlaneZone;
+import runtrue.rules.wind.WindSetting;
 import runtrue.shape.Shape;
 import runtrue.shape.ShapeReader;
 import runtrue.shape.Tolerances;
@@ -73,7 +76,7 @@ final class Stages {
     record Rules(RuleSet rules, Judge judge) {}
 
     /** A judged roof, with the zones it was judged by. */
-    record Judged(RuleSet rules, List<Judgement> judgements, List<Zone> zones) {}
+    record Judged(RuleSet rules, List<Judgement> judgements, List<BodyZones> zones) {}
 
     /** The first drop in a folder, or the drop of one file. */
     static Stages of(Path path) {
@@ -132,7 +135,11 @@ final class Stages {
                 RoofChoices.of(settings, system, elements.origin(), OptionalDouble.empty(), tolerances));
     }
 
-    Bill bill(Roof roof, List<Zone> zones) {
+    Bill bill(Roof roof, List<BodyZones> bodies) {
+        List<Zone> zones = bodies.stream()
+                .flatMap(b -> b.zones().stream())
+                .map(PlaneZone::zone)
+                .toList();
         return Bills.of(roof, zones, system, settings, buildUp);
     }
 
@@ -142,13 +149,9 @@ final class Stages {
     }
 
     Judged judge(Roof roof, Rules rules) {
-        List<Zone> zones = new ArrayList<>();
         DropFacts facts = new DropFacts(drop.name(), drop.files().size(), List.of(), List.of(), false, false);
-        List<Judgement> judgements = rules.judge().judge(settings, roof, facts, (body, width) -> {
-            List<Zone> made = Roofs.zones(roof, body, width);
-            zones.addAll(made);
-            return made;
-        });
+        List<BodyZones> zones = rules.judge().zones(settings, WindSetting.of(settings), roof, facts);
+        List<Judgement> judgements = rules.judge().judge(settings, roof, facts, zones);
         return new Judged(rules.rules(), judgements, zones);
     }
 

@@ -55,6 +55,9 @@ import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.Concessions;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.PlaneZone;
+import runtrue.rules.wind.WindSetting;
 import runtrue.shape.ElementShapes;
 import runtrue.shape.Tolerances;
 
@@ -108,6 +111,7 @@ final class ModelCheck implements DropCheck {
     /** Settings and roof system of one drop; read beside the first indexing, since neither needs the other. */
     private record Choices(
             DropSettings settings,
+            WindSetting wind,
             RoofSystem system,
             BuildUp buildUp,
             Optional<RateList> rates,
@@ -117,7 +121,13 @@ final class ModelCheck implements DropCheck {
         try {
             DropSettings settings = named.settings(drop);
             RoofSystem system = named.system(settings);
-            return new Choices(settings, system, named.buildUp(settings, system), rates(drop), concessions(drop));
+            return new Choices(
+                    settings,
+                    WindSetting.of(settings),
+                    system,
+                    named.buildUp(settings, system),
+                    rates(drop),
+                    concessions(drop));
         } catch (RuleException e) {
             // What the drop's own file says wrong concerns that drop alone.
             CheckOptions given = named.options();
@@ -168,14 +178,10 @@ final class ModelCheck implements DropCheck {
                 ModelHealth.of(open.models(), elements, roof));
         progress.stage(Stage.JUDGING, 0);
         List<GridAxis> axes = open.gridAxes();
-        List<Zone> zones = new ArrayList<>();
-        List<Judgement> judged = loaded(judge)
-                .judge(chosen.settings(), roof, facts(drop, elements, open, axes, trust.stated()), (body, width) -> {
-                    List<Zone> made = Roofs.zones(roof, body, width);
-                    zones.addAll(made);
-                    return made;
-                });
-        Bill bill = Bills.of(roof, zones, chosen.system(), chosen.settings(), chosen.buildUp());
+        DropFacts facts = facts(drop, elements, open, axes, trust.stated());
+        List<BodyZones> zones = loaded(judge).zones(chosen.settings(), chosen.wind(), roof, facts);
+        List<Judgement> judged = loaded(judge).judge(chosen.settings(), roof, facts, zones);
+        Bill bill = Bills.of(roof, placed(zones), chosen.system(), chosen.settings(), chosen.buildUp());
         Concessions.Applied conceded =
                 Concessions.apply(judged, chosen.concessions(), LocalDate.ofInstant(runStamp, UTC));
         CheckResult result = ResultBuilder.build(new CheckInput(
@@ -195,6 +201,13 @@ final class ModelCheck implements DropCheck {
                 trust,
                 axes));
         return checked(result, open, roof, compared);
+    }
+
+    private static List<Zone> placed(List<BodyZones> bodies) {
+        return bodies.stream()
+                .flatMap(body -> body.zones().stream())
+                .map(PlaneZone::zone)
+                .toList();
     }
 
     private ElementShapes shapes(List<Comparison> compared) {

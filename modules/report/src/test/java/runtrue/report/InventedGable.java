@@ -45,7 +45,8 @@ final class InventedGable {
             PlaneResult north = plane("P-n" + i, "Hall / north plane", i, false);
             planes.addAll(List.of(south, north));
             edges.addAll(edges(i, south, north));
-            bodies.add(new BodyResult("R-" + i, List.of(south.id(), north.id()), 9.6, 12, 5, 8.6, List.of()));
+            bodies.add(
+                    new BodyResult("R-" + i, List.of(south.id(), north.id()), 9.6, 12, 5, 8.6, List.of(), List.of()));
         }
         return with(planes, edges, bodies, List.of(finding("P-s0"), open("P-n0")));
     }

@@ -69,7 +69,8 @@ final class MillLane {
                 counts(),
                 planes(),
                 edges(),
-                List.of(new BodyResult("B-01", List.of("P-3f2a", "P-77b0"), 15.76, 12.5, 124.0, 125.386, List.of())),
+                List.of(new BodyResult(
+                        "B-01", List.of("P-3f2a", "P-77b0"), 15.76, 12.5, 124.0, 125.386, List.of(), List.of())),
                 List.of(),
                 findings(),
                 List.of(new Conforming(

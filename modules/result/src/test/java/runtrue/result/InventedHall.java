@@ -52,8 +52,13 @@ import runtrue.rules.Severity;
 import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.ConcessionUse;
+import runtrue.rules.wind.BodyWind;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.PlaneZone;
+import runtrue.rules.wind.ZoneUplift;
 import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
+import runtrue.wind.ClipDemand;
 
 /** An invented one-plane roof, 10 m wide and 6 m up the fall at a slope of 3 in 4, far from the world's zero. */
 public final class InventedHall {
@@ -106,7 +111,7 @@ public final class InventedHall {
                         Map.of()),
                 List.of(new Setting("cover width", "500 mm", Setting.Origin.FILE, "runtrue.yml")),
                 roof(plane),
-                List.of(new Zone("B-1", plane.id(), ZoneKind.CORNER, 1.0, 4, rectangle(0, 0, 2, 2), 0.75)),
+                List.of(zones(new Zone("B-1", plane.id(), ZoneKind.CORNER, 1.0, 4, rectangle(0, 0, 2, 2), 0.75))),
                 judgements(slab, plane),
                 List.of(new ConcessionUse(
                         new Concession(
@@ -342,5 +347,27 @@ public final class InventedHall {
             new Coordinate(u1, v0),
             new Coordinate(u0, v0)
         });
+    }
+
+    /** Zone F by a standard: 1.3 kPa times 1.5 on 0.375 m2 is 0.73125 kN of 1.2 kN. */
+    private static BodyZones zones(Zone zone) {
+        ZoneUplift uplift = new ZoneUplift(
+                OptionalDouble.of(1300),
+                OptionalDouble.empty(),
+                OptionalDouble.of(1.5),
+                Optional.of(new ClipDemand(731.25, 0.609375, 1.2307692, 1.625)),
+                false,
+                "EN 1991-1-4:2005+A1:2010",
+                "EN 1991-1-4:2005+A1:2010, table 7.4a (read in a reproduction of the standard).",
+                "F (wind 0°): invented for the test.");
+        BodyWind wind = new BodyWind(
+                "EN 1991-1-4:2005+A1:2010",
+                "mono-pitch roof",
+                List.of("At 9.00 m: peak velocity pressure 496 Pa."),
+                List.of("Level ground."),
+                List.of(),
+                List.of("Table 7.4a."),
+                "Wind, for checking only.");
+        return new BodyZones("B-1", List.of(new PlaneZone(zone, "F", uplift)), Map.of(), List.of(wind));
     }
 }

@@ -62,6 +62,9 @@ class SettingsFilesTest {
             rolled_on_site: maybe         | :1:17: "maybe" is not allowed here
             set_out: middle               | :1:10: "middle" is not allowed here
             selectors: {roofs: [{name: "(x"}]} | :1:
+            wind: {standard: EN 1991}     | :1:18: "EN 1991" is not allowed here
+            wind: {velocity: 22 kPa}      | :1:18: "22 kPa" is of dimension pressure; wanted is velocity
+            wind: {given: {zones: {F: 2}}} | :1:27: "2" has no unit
             """)
     void errors_say_where_and_what(String text, String message) {
         assertThatThrownBy(() -> load(text, Map.of()))
@@ -79,6 +82,8 @@ class SettingsFilesTest {
             building_height: 0 m          | :1:18: building_height is 0 m; it must be more than 0
             build_up_depth: -1 mm         | :1:17: build_up_depth is -1 mm; it must not be negative
             building_height: 1e400 m      | :1:18: "1e400 m" is too large
+            wind: {load_factor: 0}        | :1:21: wind.load_factor is 0; it must be more than 0
+            wind: {given: {zones: {F: -1 kPa}}} | :1:27: wind.given.zones.F is -1 kPa; uplift is given as a positive number
             building_height: NaN m        | :1:18: "NaN m" is no quantity
             """)
     void a_value_out_of_its_bounds_is_refused(String text, String message) {
@@ -131,5 +136,37 @@ class SettingsFilesTest {
                     assertThat(s.className()).isEqualTo("IfcSlab");
                     assertThat(s.name().map(Pattern::pattern)).hasValue("canopy");
                 });
+    }
+
+    @Test
+    void wind_is_read_with_its_origins_and_plain_numbers_need_no_unit() throws IOException {
+        DropSettings settings = load("""
+                wind:
+                  standard: EN 1991-1-4
+                  velocity: 22 m/s
+                  terrain: III
+                  load_factor: 1.5
+                  internal: {highest: 0.2, lowest: -0.3}
+                """, Map.of("wind.velocity", "24 m/s"));
+        assertThat(settings.si("wind.velocity")).contains(24.0);
+        assertThat(settings.si("wind.load_factor")).contains(1.5);
+        assertThat(settings.si("wind.internal.lowest")).contains(-0.3);
+        assertThat(settings.texts()).containsEntry("wind.terrain", "III");
+        assertThat(settings.origins().get("wind.load_factor")).endsWith("runtrue.yaml:5");
+    }
+
+    @Test
+    void pressures_are_given_once() {
+        assertThatThrownBy(() -> load("uplift: {edge: 1.2 kPa}\nwind: {given: {zones: {edge: 1.3 kPa}}}\n", Map.of()))
+                .isInstanceOf(RuleException.class)
+                .hasMessageContaining(":2:30: wind.given.zones and uplift both give pressures")
+                .hasMessageContaining("runtrue.yaml:1");
+    }
+
+    @Test
+    void a_standard_that_is_not_known_is_refused_on_the_command_line_too() {
+        assertThatThrownBy(() -> load("set_out: left\n", Map.of("wind.standard", "EN 1991")))
+                .isInstanceOf(RuleException.class)
+                .hasMessageContaining("wind.standard is EN 1991-1-4, ASCE 7-16");
     }
 }

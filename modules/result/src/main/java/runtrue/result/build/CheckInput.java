@@ -7,10 +7,10 @@ import runtrue.result.RuleSetInfo;
 import runtrue.result.Setting;
 import runtrue.result.UnreadElement;
 import runtrue.roof.Roof;
-import runtrue.roof.Zone;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.concede.ConcessionUse;
+import runtrue.rules.wind.BodyZones;
 
 /**
  * What one check hands on to its result.
@@ -30,7 +30,7 @@ public record CheckInput(
         RoofSystem system,
         List<Setting> settings,
         Roof roof,
-        List<Zone> zones,
+        List<BodyZones> zones,
         List<Judgement> judgements,
         List<ConcessionUse> concessions,
         BillInput bill,

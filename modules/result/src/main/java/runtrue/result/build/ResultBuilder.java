@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
-import runtrue.result.BodyResult;
 import runtrue.result.CheckResult;
 import runtrue.result.ConcessionResult;
 import runtrue.result.EdgeResult;
@@ -20,16 +19,15 @@ import runtrue.result.RoofSystemInfo;
 import runtrue.result.UnreadElement;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.Roof;
-import runtrue.roof.RoofBody;
 import runtrue.roof.RoofEdge;
 import runtrue.roof.RoofPlane;
-import runtrue.roof.Zone;
 import runtrue.roof.health.Importance;
 import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.ConcessionUse;
 import runtrue.rules.units.Quantities;
+import runtrue.rules.wind.BodyWind;
 
 /**
  * Makes the result of one check: rounds, turns radians to degrees and SI to the units that people read, and moves every
@@ -76,7 +74,9 @@ public final class ResultBuilder {
                 FindingMapping.counts(input.ruleSet(), judgements),
                 roof.planes().stream().map(mapping::map).toList(),
                 roof.edges().stream().map(this::edge).toList(),
-                roof.bodies().stream().map(this::body).toList(),
+                roof.bodies().stream()
+                        .map(new BodyMapping(world, planes, input.zones())::map)
+                        .toList(),
                 input.axes().stream().map(ResultBuilder::gridLine).toList(),
                 judgements.stream()
                         .filter(j -> FindingMapping.outcome(j) != Outcome.CONFORMS)
@@ -128,31 +128,6 @@ public final class ResultBuilder {
                 Rounded.of(edge.length()),
                 Rounded.degrees(edge.angle()),
                 Rounded.of(edge.step()));
-    }
-
-    private BodyResult body(RoofBody body) {
-        return new BodyResult(
-                body.id(),
-                body.planes(),
-                Rounded.of(body.width()),
-                Rounded.of(body.length()),
-                Rounded.of(body.eaveLevel()),
-                Rounded.of(body.ridgeLevel()),
-                input.zones().stream()
-                        .filter(z -> z.body().equals(body.id()))
-                        .map(this::zone)
-                        .toList());
-    }
-
-    private BodyResult.Zone zone(Zone zone) {
-        RoofPlane plane = planes.get(zone.plane());
-        return new BodyResult.Zone(
-                zone.plane(),
-                zone.kind().label(),
-                Rounded.of(zone.width()),
-                Rounded.of(zone.area()),
-                Rounded.of(zone.tributary()),
-                plane == null ? List.of() : world.regions(plane, zone.region()));
     }
 
     private static GridLine gridLine(GridAxis axis) {
@@ -224,6 +199,11 @@ public final class ResultBuilder {
                     "The models have faults that bear on these results: sheet Model health of non-conformances.xlsx"
                             + " says which and what to do.");
         }
+        input.zones().stream()
+                .flatMap(z -> z.winds().stream())
+                .map(BodyWind::caution)
+                .distinct()
+                .forEach(cautions::add);
         cautions.addAll(Cautions.standing());
         return cautions;
     }

@@ -8,6 +8,7 @@ import static runtrue.rules.units.Dimension.MASS;
 import static runtrue.rules.units.Dimension.NONE;
 import static runtrue.rules.units.Dimension.PRESSURE;
 import static runtrue.rules.units.Dimension.TEMPERATURE;
+import static runtrue.rules.units.Dimension.VELOCITY;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -165,11 +166,29 @@ public final class FactCatalogue {
         text("obstacle.class", "class in the model");
         number("obstacle.height", LENGTH, "how far it stands above the supports' contact plane; 0 when nothing does");
         truth("obstacle.through", "whether it rises out of the sheets' skin");
-        text("zone.kind", "corner, edge or interior");
-        number("zone.width", LENGTH, "width of the zone in plan");
+        zone();
+    }
+
+    private void zone() {
+        text("zone.kind", "corner, edge or interior: where it lies, whatever a standard calls it");
+        text("zone.name", "as the standard or the engineer names it, for example F");
+        number("zone.width", LENGTH, "width of the strip in plan; not known of a standard's zones");
         number("zone.area", AREA, "true area");
         number("zone.tributary_length", LENGTH, "greatest length of sheet that one support carries");
         number("zone.clip_area", AREA, "area that one clip holds down: tributary length x clip spacing");
+        number("zone.suction", PRESSURE, "wind away from the roof on that area, as given or by the standard");
+        number("zone.pressing", PRESSURE, "wind on to the roof");
+        number("zone.load_factor", NONE, "what suction is multiplied by: wind.load_factor, 1 for given pressures");
+        number("zone.clip_force", FORCE, "suction x load factor x clip area");
+        number(
+                "zone.spacing_allowed",
+                LENGTH,
+                "greatest length of sheet on one support that overloads no clip, clips spaced as they are");
+        number("zone.clip_density", NONE.per(AREA), "clips on a square metre that go with it");
+        truth("zone.given", "whether the project's engineer gives the suction");
+        text("zone.standard", "standard that the suction is worked out by, or who gives it");
+        text("zone.source", "where it stands");
+        text("zone.how", "the figures it came from");
     }
 
     private void element() {
@@ -239,6 +258,7 @@ public final class FactCatalogue {
         number("settings.uplift.corner", PRESSURE, "design uplift in corner zones");
         number("settings.uplift.edge", PRESSURE, "design uplift in edge zones");
         number("settings.uplift.interior", PRESSURE, "design uplift elsewhere");
+        wind();
         number("settings.temperature_range", TEMPERATURE, "coldest to hottest sheet");
         truth("settings.rolled_on_site", "whether sheets are rolled on site");
         number("settings.rolling_limit", LENGTH, "longest sheet that can be rolled and lifted on this site");
@@ -249,6 +269,29 @@ public final class FactCatalogue {
         text("settings.colour", "of the sheets, as it is ordered");
         number("settings.sheets_per_pack", NONE, "sheets that are packed and lifted together");
         number("settings.build_up_depth", LENGTH, "as for the system; goes before it");
+    }
+
+    private void wind() {
+        text("settings.wind.standard", "standard that zones and pressures are worked out by");
+        number("settings.wind.velocity", VELOCITY, "vb,0 (EN), V (ASCE) or V des,theta (AS/NZS)");
+        text("settings.wind.terrain", "terrain category of EN 1991-1-4");
+        text("settings.wind.exposure", "exposure category of ASCE 7");
+        number("settings.wind.orography", NONE, "orography factor co of EN 1991-1-4");
+        number("settings.wind.topographic", NONE, "topographic factor Kzt of ASCE 7");
+        number("settings.wind.directionality", NONE, "Kd of ASCE 7");
+        number("settings.wind.elevation", NONE, "Ke of ASCE 7");
+        text("settings.wind.enclosure", "enclosed or partially enclosed, for ASCE 7");
+        number("settings.wind.internal.highest", NONE, "highest internal coefficient");
+        number("settings.wind.internal.lowest", NONE, "lowest internal coefficient");
+        number("settings.wind.external", NONE, "external coefficient of the whole surface, for AS/NZS 1170.2");
+        number("settings.wind.eaves_height", LENGTH, "above ground, of the roof that building_height is of");
+        number("settings.wind.parapet", LENGTH, "height of the parapet of flat roofs");
+        text("settings.wind.form", "form of roofs whose planes do not tell it");
+        number("settings.wind.load_factor", NONE, "partial factor on pressures worked out by a standard");
+        text("settings.wind.national.values", "file of nationally determined values");
+        text("settings.wind.national.coefficients", "file of national tables of coefficients");
+        text("settings.wind.given.reference", "document that the engineer's pressures stand in");
+        number("settings.wind.given.strip", LENGTH, "width of the engineer's edge strip in plan");
     }
 
     private void number(String name, Dimension dimension, String about) {

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -29,6 +30,9 @@ import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.TableSpec;
 import runtrue.rules.judge.subject.Subject;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.RoofZones;
+import runtrue.rules.wind.WindSetting;
 
 /** Says of every rule and every subject whether it conforms. */
 public final class Judge {
@@ -65,20 +69,36 @@ public final class Judge {
 
     /** As {@link #judge(RuleSet, RoofSystem, DropSettings, Roof, DropFacts)}. */
     public List<Judgement> judge(DropSettings settings, Roof roof, DropFacts drop) {
-        return judge(settings, roof, drop, (body, width) -> Roofs.zones(roof, body, width));
+        return judge(settings, roof, drop, zones(settings, WindSetting.of(settings), roof, drop));
     }
 
-    /** The same with zones made by the caller, who thereby sees them: called once for each body with its zone width. */
-    public List<Judgement> judge(
-            DropSettings settings, Roof roof, DropFacts drop, BiFunction<RoofBody, Double, List<Zone>> zoneMaker) {
+    /**
+     * Zones of all bodies with what lifts on them: by the engineer, by a standard, or as the rule set declares.
+     *
+     * @param wind of these settings
+     */
+    public List<BodyZones> zones(DropSettings settings, WindSetting wind, Roof roof, DropFacts drop) {
+        return zones(settings, wind, roof, drop, (body, width) -> Roofs.zones(roof, body, width));
+    }
+
+    /** The same with zones by place made by the caller. */
+    List<BodyZones> zones(
+            DropSettings settings,
+            WindSetting wind,
+            Roof roof,
+            DropFacts drop,
+            BiFunction<RoofBody, Double, List<Zone>> byPlace) {
+        Facts base = BaseFacts.of(catalogue, system, settings, roof, drop);
+        RoofZones zones = new RoofZones(roof, system, wind, byPlace);
+        return roof.bodies().stream()
+                .map(body -> zones.of(body, () -> zoneWidth(Subjects.building(body, settings, base))))
+                .toList();
+    }
+
+    /** The same with zones that were made before, by {@link #zones}. */
+    public List<Judgement> judge(DropSettings settings, Roof roof, DropFacts drop, List<BodyZones> zones) {
         Subjects subjects = new Subjects(
-                roof,
-                drop,
-                system,
-                settings,
-                BaseFacts.of(catalogue, system, settings, roof, drop),
-                zoneMaker,
-                this::zoneWidth);
+                roof, drop, system, settings, BaseFacts.of(catalogue, system, settings, roof, drop), zones);
         RuleRun run = new RuleRun(evaluator, words);
         Causes causes = new Causes();
         Laps laps = new Laps(roof, system);
@@ -99,10 +119,16 @@ public final class Judge {
         return judgements.stream().map(causes::complete).toList();
     }
 
-    private Evaluator.Value zoneWidth(Facts building) {
-        return rules.edgeZoneWidth()
-                .map(width -> evaluator.evaluate(width, building))
+    private RoofZones.Width zoneWidth(Facts building) {
+        Evaluator.Value width = rules.edgeZoneWidth()
+                .map(declared -> evaluator.evaluate(declared, building))
                 .orElse(new Evaluator.Unknown(List.of("the rule set declares no edge_zone")));
+        return width instanceof Evaluator.Of of
+                ? new RoofZones.Width(OptionalDouble.of((Double) of.value()), "")
+                : new RoofZones.Width(
+                        OptionalDouble.empty(),
+                        "the width of the edge zone is not known: "
+                                + String.join("; ", ((Evaluator.Unknown) width).reasons()));
     }
 
     private static Evaluator evaluator(RuleSet rules, RoofSystem system) {

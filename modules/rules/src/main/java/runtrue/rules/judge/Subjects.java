@@ -1,13 +1,11 @@
 package runtrue.rules.judge;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Point;
 import runtrue.ifc.Element;
@@ -16,11 +14,9 @@ import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofBody;
 import runtrue.roof.RoofPlane;
-import runtrue.roof.Zone;
 import runtrue.rules.DropSettings;
 import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
-import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
 import runtrue.rules.judge.subject.BearingParts;
@@ -28,6 +24,8 @@ import runtrue.rules.judge.subject.PlaneFacts;
 import runtrue.rules.judge.subject.PlaneParts;
 import runtrue.rules.judge.subject.StatedSubject;
 import runtrue.rules.judge.subject.Subject;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.PlaneZone;
 
 /** Takes a roof apart into subjects with their facts. */
 final class Subjects {
@@ -36,32 +34,18 @@ final class Subjects {
     private final RoofSystem system;
     private final DropSettings settings;
     private final Facts base;
-    private final BiFunction<RoofBody, Double, List<Zone>> zoneMaker;
-    private final Function<Facts, Evaluator.Value> zoneWidth;
+    private final Map<String, BodyZones> zones = new HashMap<>();
     private final List<Subject> all = new ArrayList<>();
     private final Map<String, Subject> planes = new LinkedHashMap<>();
 
-    /**
-     * Prepares.
-     *
-     * @param zoneMaker zones of a body for a width in plan, metres
-     * @param zoneWidth the declared width for a building's facts
-     */
-    Subjects(
-            Roof roof,
-            DropFacts drop,
-            RoofSystem system,
-            DropSettings settings,
-            Facts base,
-            BiFunction<RoofBody, Double, List<Zone>> zoneMaker,
-            Function<Facts, Evaluator.Value> zoneWidth) {
+    /** Prepares; zones are those of the roof's bodies. */
+    Subjects(Roof roof, DropFacts drop, RoofSystem system, DropSettings settings, Facts base, List<BodyZones> zones) {
         this.roof = roof;
         this.drop = drop;
         this.system = system;
         this.settings = settings;
         this.base = base;
-        this.zoneMaker = zoneMaker;
-        this.zoneWidth = zoneWidth;
+        zones.forEach(z -> this.zones.put(z.body(), z));
     }
 
     List<Subject> all() {
@@ -105,19 +89,7 @@ final class Subjects {
     }
 
     private void body(RoofBody body) {
-        Facts facts = base.inner()
-                .know("building.plan_width", body.width(), "least rectangle around the plan")
-                .know("building.plan_length", body.length(), "least rectangle around the plan")
-                .know("building.plan_area", body.plan().getArea(), "union of the planes in plan")
-                .know("building.eave_level", body.eaveLevel(), "")
-                .know("building.ridge_level", body.ridgeLevel(), "");
-        settings.si("building_height")
-                .ifPresentOrElse(
-                        height -> facts.know(
-                                "building.height", height, settings.origins().getOrDefault("building_height", "")),
-                        () -> facts.miss(
-                                "building.height",
-                                "is not stated in the settings; add building_height to runtrue.yaml"));
+        Facts facts = building(body, settings, base);
         List<PlaneLayout> layouts = roof.planes().stream()
                 .filter(layout -> body.planes().contains(layout.plane().id()))
                 .toList();
@@ -131,7 +103,24 @@ final class Subjects {
                         .add(Vector3D.of(0, 0, body.ridgeLevel())));
         all.add(new Subject(SubjectKind.BUILDING, "the roof " + body.id(), "", elements, place, body.id(), facts));
         layouts.forEach(layout -> plane(layout, facts));
-        zones(body, layouts, facts);
+        zones(body, layouts);
+    }
+
+    static Facts building(RoofBody body, DropSettings settings, Facts base) {
+        Facts facts = base.inner()
+                .know("building.plan_width", body.width(), "least rectangle around the plan")
+                .know("building.plan_length", body.length(), "least rectangle around the plan")
+                .know("building.plan_area", body.plan().getArea(), "union of the planes in plan")
+                .know("building.eave_level", body.eaveLevel(), "")
+                .know("building.ridge_level", body.ridgeLevel(), "");
+        settings.si("building_height")
+                .ifPresentOrElse(
+                        height -> facts.know(
+                                "building.height", height, settings.origins().getOrDefault("building_height", "")),
+                        () -> facts.miss(
+                                "building.height",
+                                "is not stated in the settings; add building_height to runtrue.yaml"));
+        return facts;
     }
 
     private static Vector3D flat(Vector3D origin) {
@@ -182,22 +171,17 @@ final class Subjects {
         return layout.remarks().isEmpty() ? what : what + " (" + String.join("; ", layout.remarks()) + ")";
     }
 
-    private void zones(RoofBody body, List<PlaneLayout> layouts, Facts building) {
-        Evaluator.Value width = zoneWidth.apply(building);
-        if (width instanceof Evaluator.Unknown unknown) {
-            String reason = "the width of the edge zone is not known: " + String.join("; ", unknown.reasons());
-            layouts.forEach(layout -> lackZones(layout.plane().id(), reason));
-            return;
-        }
-        List<Zone> zones = zoneMaker.apply(body, (Double) ((Evaluator.Of) width).value());
+    private void zones(RoofBody body, List<PlaneLayout> layouts) {
+        BodyZones made = zones.getOrDefault(body.id(), new BodyZones(body.id(), List.of(), Map.of(), List.of()));
         for (PlaneLayout layout : layouts) {
             String id = layout.plane().id();
-            List<Zone> own =
-                    zones.stream().filter(zone -> zone.plane().equals(id)).toList();
+            List<PlaneZone> own = made.zones().stream()
+                    .filter(z -> z.zone().plane().equals(id))
+                    .toList();
             if (own.isEmpty()) {
-                lackZones(id, "no zones could be formed on its plan outline");
+                lackZones(id, made.lacking().getOrDefault(id, "no zones could be formed on its plan outline"));
             }
-            own.forEach(zone -> zone(layout, zone));
+            own.forEach(zone -> zone(layout, zone, own));
         }
     }
 
@@ -208,37 +192,23 @@ final class Subjects {
         }
     }
 
-    private void zone(PlaneLayout layout, Zone zone) {
-        Subject plane = planes.get(zone.plane());
+    private void zone(PlaneLayout layout, PlaneZone zone, List<PlaneZone> ofPlane) {
+        Subject plane = planes.get(zone.zone().plane());
         if (plane == null) {
             return;
         }
-        String kind = zone.kind().label();
-        Facts facts = plane.facts()
-                .inner()
-                .know("zone.kind", kind, "")
-                .know("zone.width", zone.width(), "declared formula of the rule set")
-                .know("zone.area", zone.area(), "");
-        if (zone.tributary() > 0) {
-            facts.know("zone.tributary_length", zone.tributary(), "half the spans on either side, whole overhangs");
-        } else {
-            facts.miss("zone.tributary_length", "is not known: no support lies in the zone");
-        }
-        Optional<Double> spacing = system.si("clip_spacing");
-        if (spacing.isPresent() && zone.tributary() > 0) {
-            facts.know("zone.clip_area", zone.tributary() * spacing.get(), "tributary length x clip spacing");
-        } else {
-            facts.miss(
-                    "zone.clip_area",
-                    spacing.isEmpty()
-                            ? "is not known: roof system " + system.name() + " states no clip_spacing"
-                            : "is not known: no support lies in the zone");
-        }
-        Point middle = zone.region().getInteriorPoint();
+        Point middle = zone.zone().region().getInteriorPoint();
         Optional<Vector3D> place =
                 middle.isEmpty() ? plane.place() : Optional.of(world(layout.plane(), middle.getX(), middle.getY()));
-        String name = String.format(Locale.ROOT, "the %s zone of %s", kind, plane.name());
-        all.add(new Subject(SubjectKind.ZONE, name, zone.plane(), plane.elements(), place, kind, facts));
+        ZoneName name = ZoneName.of(zone, ofPlane);
+        all.add(new Subject(
+                SubjectKind.ZONE,
+                name.words() + " of " + plane.name(),
+                zone.zone().plane(),
+                plane.elements(),
+                place,
+                name.key(),
+                ZoneFacts.of(zone, system, plane.facts())));
     }
 
     private Vector3D world(RoofPlane plane, double u, double v) {

@@ -16,12 +16,17 @@ final class Bounds {
             "system.gutter_overhang",
             "system.ridge_set_back",
             "system.build_up_depth",
-            "settings.build_up_depth");
+            "settings.build_up_depth",
+            "settings.wind.parapet");
+
+    /** Coefficients of pressure have either sign. */
+    private static final Set<String> ANY_SIGN =
+            Set.of("settings.wind.internal.highest", "settings.wind.internal.lowest", "settings.wind.external");
 
     /** Common practice, no source: nothing narrower is a roofing sheet, and a slip of the unit would make thousands. */
     private static final Map<String, Quantity> LEAST = Map.of("system.cover_width", new Quantity(0.05, "mm"));
 
-    private static final String UPLIFT = "settings.uplift.";
+    private static final Set<String> UPLIFT = Set.of("settings.uplift.", "settings.wind.given.zones.");
 
     private Bounds() {}
 
@@ -30,10 +35,12 @@ final class Bounds {
         String name = fact.name().substring(fact.name().indexOf('.') + 1);
         String found = name + " is " + Quantities.text(value) + "; ";
         Quantity least = LEAST.get(fact.name());
-        if (MAY_BE_ZERO.contains(fact.name())) {
+        if (ANY_SIGN.contains(fact.name())) {
+            return Optional.empty();
+        } else if (MAY_BE_ZERO.contains(fact.name())) {
             return value.si() >= 0 ? Optional.empty() : Optional.of(found + "it must not be negative");
         } else if (!(value.si() > 0)) {
-            boolean uplift = fact.name().startsWith(UPLIFT);
+            boolean uplift = UPLIFT.stream().anyMatch(fact.name()::startsWith);
             return Optional.of(found + (uplift ? "uplift is given as a positive number" : "it must be more than 0"));
         } else if (least != null && value.si() < least.si()) {
             return Optional.of(found + "it must be at least " + Quantities.text(least));

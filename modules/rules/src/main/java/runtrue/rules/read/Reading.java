@@ -22,9 +22,11 @@ public final class Reading {
         }
     }
 
-    /** The value of a fact that settings or a system state, within the fact's bounds. */
+    /** The value of a fact that settings or a system state, within the fact's bounds; plain numbers need no unit. */
     public static Optional<Quantity> value(Scalar scalar, FactSpec fact, Problems problems) {
-        Optional<Quantity> quantity = quantity(scalar, fact.dimension(), problems);
+        Optional<Quantity> quantity = fact.dimension().equals(Dimension.NONE) && Quantities.isBareNumber(scalar.text())
+                ? number(scalar, problems).map(n -> new Quantity(n, Unit.ONE.symbol()))
+                : quantity(scalar, fact.dimension(), problems);
         quantity.flatMap(q -> Bounds.fault(fact, q)).ifPresent(fault -> problems.add(scalar.place(), fault));
         return quantity;
     }

@@ -17,6 +17,9 @@ import runtrue.rules.SelectorSettings;
 import runtrue.rules.SelectorSettings.Selector;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
+import runtrue.rules.cel.FactType;
+import runtrue.rules.units.Dimension;
+import runtrue.rules.wind.WindSetting;
 import runtrue.rules.yaml.NearMiss;
 import runtrue.rules.yaml.Place;
 import runtrue.rules.yaml.Problems;
@@ -28,6 +31,14 @@ import runtrue.rules.yaml.YamlValue.Scalar;
 /** Reads settings in layers; a name stated in a later layer replaces the earlier one. */
 public final class SettingsReader {
     private static final String COMMAND_LINE = "command line";
+
+    /** Texts that are one of a few, as the schema lists them; the command line is not checked against that. */
+    private static final Map<String, List<String>> CHOICES = Map.of(
+            "fixed_point", List.of("ridge", "eave", "middle"),
+            "wind.standard", WindSetting.STANDARDS,
+            "wind.exposure", List.of("B", "C", "D"),
+            "wind.enclosure", WindSetting.ENCLOSURES,
+            "wind.form", WindSetting.FORMS);
 
     private final Problems problems = new Problems();
     private final Map<String, FactSpec> known = FactCatalogue.standard().group("settings");
@@ -71,7 +82,7 @@ public final class SettingsReader {
 
     private void override(String name, String text) {
         Place place = new Place(COMMAND_LINE, 1, 1);
-        if (!known.containsKey(name) && !name.equals("system") && !name.equals("set_out")) {
+        if (fact(name).isEmpty() && !name.equals("system") && !name.equals("set_out")) {
             TreeSet<String> names = new TreeSet<>(known.keySet());
             names.addAll(List.of("system", "set_out"));
             problems.add(
@@ -89,24 +100,49 @@ public final class SettingsReader {
         Map<String, String> texts = new HashMap<>();
         Map<String, Boolean> switches = new HashMap<>();
         stated.forEach((name, scalar) -> {
-            FactSpec fact = known.get(name);
-            if (fact == null) {
-                return;
-            }
-            switch (fact.type()) {
-                case NUMBER -> Reading.value(scalar, fact, problems).ifPresent(q -> values.put(name, q));
-                case TEXT -> texts.put(name, text(name, scalar));
-                case TRUTH -> switches.put(name, truth(name, scalar));
-            }
+            fact(name).ifPresent(fact -> {
+                switch (fact.type()) {
+                    case NUMBER -> Reading.value(scalar, fact, problems).ifPresent(q -> values.put(name, q));
+                    case TEXT -> texts.put(name, text(name, scalar));
+                    case TRUTH -> switches.put(name, truth(name, scalar));
+                }
+            });
         });
+        oneSetOfPressures();
         Scalar system = stated.get("system");
         return new DropSettings(
                 dropFile, system == null ? "" : system.text(), setOut(), values, texts, switches, origins, selectors);
     }
 
+    /** Those of the catalogue, and given pressures, whose zones are named by whoever gives them. */
+    private Optional<FactSpec> fact(String name) {
+        if (name.startsWith(WindSetting.GIVEN_ZONES) && name.length() > WindSetting.GIVEN_ZONES.length()) {
+            return Optional.of(new FactSpec("settings." + name, FactType.NUMBER, Dimension.PRESSURE, "given suction"));
+        }
+        return Optional.ofNullable(known.get(name));
+    }
+
+    /** Which of two would go before the other is not for the program to say. */
+    private void oneSetOfPressures() {
+        Optional<String> uplift =
+                stated.keySet().stream().filter(n -> n.startsWith("uplift.")).findFirst();
+        stated.entrySet().stream()
+                .filter(e -> e.getKey().startsWith(WindSetting.GIVEN_ZONES) && uplift.isPresent())
+                .findFirst()
+                .ifPresent(e -> problems.add(
+                        e.getValue().place(),
+                        "wind.given.zones and uplift both give pressures (uplift at " + origins.get(uplift.orElse(""))
+                                + "); keep one of them"));
+    }
+
     private String text(String name, Scalar scalar) {
-        if (name.equals("fixed_point") && !List.of("ridge", "eave", "middle").contains(scalar.text())) {
-            problems.add(scalar.place(), "fixed_point is ridge, eave or middle, not \"" + scalar.text() + "\"");
+        List<String> choices = CHOICES.getOrDefault(name, List.of(scalar.text()));
+        if (!choices.contains(scalar.text())) {
+            problems.add(
+                    scalar.place(),
+                    name + " is "
+                            + String.join(", ", choices.subList(0, choices.size() - 1))
+                            + " or " + choices.get(choices.size() - 1) + ", not \"" + scalar.text() + "\"");
         }
         return scalar.text();
     }

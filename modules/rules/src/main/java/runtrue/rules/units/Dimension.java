@@ -17,6 +17,7 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
     public static final Dimension ANGLE = new Dimension(0, 0, 0, 0, 1);
     public static final Dimension FORCE = new Dimension(1, 1, -2, 0, 0);
     public static final Dimension PRESSURE = new Dimension(-1, 1, -2, 0, 0);
+    public static final Dimension VELOCITY = new Dimension(1, 0, -1, 0, 0);
 
     public Dimension times(Dimension other) {
         return new Dimension(
@@ -62,6 +63,8 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
             return "force";
         } else if (equals(TEMPERATURE)) {
             return "temperature difference";
+        } else if (equals(VELOCITY)) {
+            return "velocity";
         }
         return baseUnits();
     }

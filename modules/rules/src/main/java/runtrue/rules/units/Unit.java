@@ -27,6 +27,9 @@ public enum Unit {
     NEWTON("N", 1, Dimension.FORCE, 0),
     KILONEWTON("kN", 1e3, Dimension.FORCE, 3),
     POUND_FORCE("lbf", 4.4482216152605, Dimension.FORCE, 1),
+    METRE_PER_SECOND("m/s", 1, Dimension.VELOCITY, 1),
+    KILOMETRE_PER_HOUR("km/h", 1 / 3.6, Dimension.VELOCITY, 1),
+    MILE_PER_HOUR("mph", 0.44704, Dimension.VELOCITY, 1),
     KILOGRAM("kg", 1, Dimension.MASS, 2),
     /** Only differences: an absolute temperature has no place in a rule. */
     KELVIN("K", 1, Dimension.TEMPERATURE, 1, "°C", "degC"),

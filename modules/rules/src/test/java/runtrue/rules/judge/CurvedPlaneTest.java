@@ -68,7 +68,7 @@ class CurvedPlaneTest {
                         SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of()),
                         barrel(),
                         new DropFacts("demo", 1, List.of(), List.of(), false, false),
-                        (body, width) -> List.of())
+                        List.of())
                 .stream()
                 .filter(j -> j.rule().equals(rule))
                 .toList();
@@ -161,7 +161,29 @@ class CurvedPlaneTest {
                                 SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of()),
                                 TestRoofs.gentle().roof(),
                                 new DropFacts("demo", 1, List.of(), List.of(), false, false),
-                                (body, width) -> List.of()))
+                                List.of()))
                 .noneMatch(j -> j.rule().equals("curving-radius"));
+    }
+
+    @Test
+    void a_standard_s_wind_on_a_curved_plane_is_not_assessed() {
+        Map<String, String> site = Map.of(
+                "wind.standard", "EN 1991-1-4",
+                "wind.velocity", "24 m/s",
+                "wind.terrain", "III",
+                "wind.load_factor", "1.5",
+                "wind.form", "duo-pitch",
+                "building_height", "8 m");
+        assertThat(Judge.of(RuleSets.bundled("long-run-sheets"), SYSTEM)
+                        .judge(
+                                SettingsFiles.load(Optional.empty(), Optional.empty(), site),
+                                barrel(),
+                                new DropFacts("demo", 1, List.of(), List.of(), false, false)))
+                .filteredOn(j -> j.rule().equals("clip-load"))
+                .singleElement()
+                .satisfies(j -> {
+                    assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
+                    assertThat(j.reason()).contains("the plane is curved");
+                });
     }
 }

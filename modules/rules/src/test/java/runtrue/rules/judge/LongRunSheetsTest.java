@@ -33,6 +33,8 @@ import runtrue.rules.RoofSystems;
 import runtrue.rules.RuleSet;
 import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
+import runtrue.rules.wind.BodyZones;
+import runtrue.rules.wind.WindSetting;
 
 /** A golden example of each outcome for each rule of the bundled rule set, with the bundled (invented) system. */
 class LongRunSheetsTest {
@@ -69,12 +71,13 @@ class LongRunSheetsTest {
 
     private List<Judgement> judge(
             String rule, Roof roof, RoofSystem system, Map<String, String> settings, DropFacts drop) {
-        return Judge.of(RULES, system)
-                .judge(settings(settings), roof, drop, (body, width) -> {
-                    zoneWidth = width;
-                    return TestRoofs.zones(width, tributary);
-                })
-                .stream()
+        DropSettings stated = settings(settings);
+        Judge judge = Judge.of(RULES, system);
+        List<BodyZones> zones = judge.zones(stated, WindSetting.of(stated), roof, drop, (body, width) -> {
+            zoneWidth = width;
+            return TestRoofs.zones(width, tributary);
+        });
+        return judge.judge(stated, roof, drop, zones).stream()
                 .filter(j -> j.rule().equals(rule))
                 .toList();
     }
@@ -104,8 +107,11 @@ class LongRunSheetsTest {
 
     @Test
     void a_good_roof_conforms_to_every_rule() {
-        List<Judgement> all = Judge.of(RULES, SYSTEM)
-                .judge(settings(FULL), TestRoofs.gentle().roof(), DROP, (b, w) -> TestRoofs.zones(w, 0.9));
+        Judge judge = Judge.of(RULES, SYSTEM);
+        Roof roof = TestRoofs.gentle().roof();
+        List<BodyZones> zones = judge.zones(
+                settings(FULL), WindSetting.of(settings(FULL)), roof, DROP, (b, w) -> TestRoofs.zones(w, 0.9));
+        List<Judgement> all = judge.judge(settings(FULL), roof, DROP, zones);
         assertThat(all).extracting(Judgement::outcome).containsOnly(Outcome.CONFORMS);
         assertThat(all)
                 .extracting(Judgement::rule)
@@ -441,7 +447,7 @@ class LongRunSheetsTest {
         assertThat(judge("clip-load", TestRoofs.gentle(), without("uplift.edge")))
                 .filteredOn(j -> j.outcome() == Outcome.NOT_ASSESSED)
                 .singleElement()
-                .satisfies(j -> assertThat(j.reason()).contains("settings.uplift.edge is not stated"));
+                .satisfies(j -> assertThat(j.reason()).contains("the engineer's pressures name no zone edge"));
     }
 
     @Test
@@ -505,10 +511,11 @@ class LongRunSheetsTest {
                   - {id: x, title: x, severity: note, for: zone, require: zone.area > 0, source: x, message: x}
                 """);
         Roof roof = new TestRoofs(0, 32, 60, 0.5, List.of(1.0), OptionalDouble.empty()).roof();
-        Judge.of(RuleSets.load(file), SYSTEM).judge(settings(FULL), roof, DROP, (body, width) -> {
-            zoneWidth = width;
-            return List.of();
-        });
+        Judge.of(RuleSets.load(file), SYSTEM)
+                .zones(settings(FULL), WindSetting.of(settings(FULL)), roof, DROP, (body, width) -> {
+                    zoneWidth = width;
+                    return List.of();
+                });
         assertThat(zoneWidth).isCloseTo(1.6, within(1e-9));
     }
 
