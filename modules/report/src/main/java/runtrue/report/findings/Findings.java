@@ -5,6 +5,7 @@ import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
 import runtrue.report.cover.TolerancesSheet;
+import runtrue.report.cover.WindBasisSheet;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 
@@ -19,6 +20,12 @@ public final class Findings {
                 NotAssessedSheet.page(result)));
         if (!result.concessions().isEmpty()) {
             pages.add(ConcessionsSheet.page(result));
+        }
+        if (WindSheet.applies(result)) {
+            pages.add(WindSheet.page(result));
+        }
+        if (WindBasisSheet.applies(result)) {
+            pages.add(WindBasisSheet.page(result));
         }
         pages.addAll(List.of(
                 HealthSheet.page(result),

@@ -5,6 +5,7 @@ import java.util.List;
 import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
 import runtrue.report.cover.TolerancesSheet;
+import runtrue.report.cover.WindBasisSheet;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 
@@ -21,10 +22,12 @@ public final class Quantities {
                 SettingOutSheet.page(result),
                 SupportsSheet.page(result),
                 SpansSheet.page(result),
-                EdgesSheet.page(result),
-                MethodsSheet.page(result),
-                NotRead.notReadOrAssessed(result),
-                TolerancesSheet.page(result)));
+                EdgesSheet.page(result)));
+        if (WindBasisSheet.applies(result)) {
+            pages.add(WindBasisSheet.page(result));
+        }
+        pages.addAll(
+                List.of(MethodsSheet.page(result), NotRead.notReadOrAssessed(result), TolerancesSheet.page(result)));
         return pages;
     }
 

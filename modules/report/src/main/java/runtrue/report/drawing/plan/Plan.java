@@ -21,10 +21,12 @@ public final class Plan {
         StripLayer strips = new StripLayer(canvas);
         SupportLayer supports = new SupportLayer(canvas);
         PenetrationLayer penetrations = new PenetrationLayer(canvas);
+        ZoneLayer zones = new ZoneLayer(canvas);
         MarkLayer marks = new MarkLayer(canvas, patches);
 
         new GridLayer(canvas, extent(patches)).draw(grid);
         planes(canvas, patches);
+        zones.draw(roof.zones());
         longSpans.draw();
         strips.draw(patches);
         supports.draw(patches);
@@ -37,6 +39,7 @@ public final class Plan {
         new SpanLayer(canvas).draw(patches);
         edges.label(roof.edges());
         penetrations.label(patches);
+        zones.label(roof.zones());
         strips.label(patches);
         supports.label(patches);
         canvas.flushLabels();

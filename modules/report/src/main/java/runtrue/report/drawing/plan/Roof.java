@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import runtrue.report.drawing.svg.Figures;
+import runtrue.result.BodyResult.Zone;
 import runtrue.result.CheckResult;
 import runtrue.result.EdgeResult;
 import runtrue.result.PlaneResult;
@@ -14,8 +15,9 @@ import runtrue.result.PlaneResult;
  * What one drawing shows: planes that lie together, with their edges and what was found of them.
  *
  * @param planes largest first
+ * @param zones of the wind, where its suction is known
  */
-public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> marks) {
+public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Zone> zones, List<Mark> marks) {
     /** Largest first: the order in which things are worth their room on paper. */
     private static final Comparator<PlaneResult> BY_SIZE = Comparator.comparingDouble(
                     PlaneResult::grossAreaSquareMetres)
@@ -28,6 +30,7 @@ public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> 
     public Roof {
         planes = planes.stream().sorted(BY_SIZE).toList();
         edges = List.copyOf(edges);
+        zones = List.copyOf(zones);
         marks = List.copyOf(marks);
     }
 
@@ -38,6 +41,11 @@ public record Roof(List<PlaneResult> planes, List<EdgeResult> edges, List<Mark> 
                 planes,
                 result.edges().stream()
                         .filter(e -> e.planes().stream().anyMatch(ids::contains))
+                        .toList(),
+                result.bodies().stream()
+                        .flatMap(b -> b.zones().stream())
+                        .filter(z -> ids.contains(z.plane())
+                                && z.uplift().suctionKilopascals().isPresent())
                         .toList(),
                 Mark.of(result, ids));
     }

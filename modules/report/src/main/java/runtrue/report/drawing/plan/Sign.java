@@ -7,6 +7,7 @@ public enum Sign {
     SUPPORT("support line, S1 lowest"),
     SPAN("spans along the fall"),
     LONG_SPAN("span longer than allowed"),
+    ZONE("wind zone, its suction in kPa"),
     PENETRATION("penetration with its size"),
     GRID("grid line"),
     NON_CONFORMING("does not conform"),

@@ -29,6 +29,10 @@ public final class Signs {
             case SPAN ->
                 BarLine.draw(svg, left.plus(new Vec(1, 0)), right.minus(new Vec(1, 0)), Pen.of(Ink.GREY, 0.18));
             case LONG_SPAN -> svg.shape(box(middle, length, 3), hatch, Pen.of(Ink.ACCENT, 0.3));
+            case ZONE -> {
+                svg.shape(box(left.towards(right, 0.25), length / 2, 3), ZoneLayer.CORNER, ZoneLayer.PEN);
+                svg.shape(box(left.towards(right, 0.75), length / 2, 3), ZoneLayer.EDGE, ZoneLayer.PEN);
+            }
             case PENETRATION -> penetration(svg, middle);
             case GRID -> svg.line(Path.line(left, right), GridLayer.PEN);
             case NON_CONFORMING -> MarkLayer.draw(svg, middle, Outcome.DOES_NOT_CONFORM, "1");
