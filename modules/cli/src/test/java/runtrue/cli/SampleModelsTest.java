@@ -144,6 +144,7 @@ class SampleModelsTest {
 
     /** Rules that answer for the faults built into the samples. */
     private static final Map<String, String> RULES = Map.of(
+            "clip load", "clip-load",
             "internal span", "internal-span",
             "pitch", "minimum-pitch",
             "eave overhang", "overhang",

@@ -37,7 +37,10 @@ public final class ExpectedDrops {
                         ExpectedFinding.measured("Lean-to roof slab", "pitch", 1, "degree", "bays B to F"),
                         ExpectedFinding.measured("Hall roof north", "support too low", 0.012, "m", "line 7, bay D-E"),
                         ExpectedFinding.measured(
-                                "Hall roof north", "proud of the supports", 0.008, "m", "line 4, grid B")));
+                                "Hall roof north", "proud of the supports", 0.008, "m", "line 4, grid B"),
+                        ExpectedFinding.measured("Hall roof south", "clip load", 1.2827, "kN", "zone F along the eave"),
+                        ExpectedFinding.measured(
+                                "Hall roof north", "clip load", 1.2827, "kN", "zone F along the eave")));
     }
 
     public static ExpectedDrop lockOffice() {
