@@ -51,10 +51,12 @@ final class StandardZones {
         List<PlaneZone> zones = new ArrayList<>();
         Map<String, String> lacking = new LinkedHashMap<>();
         List<BodyWind> winds = new ArrayList<>();
-        Map<Polygon, List<PlaneLayout>> parts = parts(body);
-        parts.forEach((outline, layouts) -> {
+        parts(body).forEach((outline, layouts) -> {
             try {
-                part(body, outline, layouts, wind.site().get(), zones, lacking, winds);
+                BodyZones part = part(body, outline, layouts, wind.site().get());
+                zones.addAll(part.zones());
+                lacking.putAll(part.lacking());
+                winds.addAll(part.winds());
             } catch (WindException e) {
                 layouts.forEach(l -> lacking.put(l.plane().id(), String.valueOf(e.getMessage())));
             }
@@ -84,14 +86,8 @@ final class StandardZones {
         return PlanViews.shared(part, plan).getArea();
     }
 
-    private void part(
-            RoofBody body,
-            Polygon outline,
-            List<PlaneLayout> layouts,
-            WindSite site,
-            List<PlaneZone> zones,
-            Map<String, String> lacking,
-            List<BodyWind> winds) {
+    private BodyZones part(RoofBody body, Polygon outline, List<PlaneLayout> layouts, WindSite site) {
+        Map<String, String> lacking = new LinkedHashMap<>();
         List<PlaneLayout> flat = new ArrayList<>();
         for (PlaneLayout layout : layouts) {
             if (layout.plane().curve().isPresent()) {
@@ -108,14 +104,13 @@ final class StandardZones {
         Optional<RoofForm> form = form(outline, slopes, flat.size() < layouts.size());
         if (form.isEmpty()) {
             flat.forEach(l -> lacking.put(l.plane().id(), formless(site)));
-            return;
+            return new BodyZones(body.id(), List.of(), lacking, List.of());
         }
         WindRoof windRoof = windRoof(body, outline, form.get(), slopes, flat);
         WindResult result = wind.given()
                 .map(g -> WindPressures.given(zonesOnly(g), Optional.of(site), windRoof))
                 .orElseGet(() -> WindPressures.of(site, windRoof));
-        zones.addAll(zones(body, flat, result));
-        winds.add(bodyWind(result, windRoof));
+        return new BodyZones(body.id(), zones(body, flat, result), lacking, List.of(bodyWind(result, windRoof)));
     }
 
     private static String formless(WindSite site) {
