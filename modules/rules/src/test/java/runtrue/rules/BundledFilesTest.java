@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -101,7 +102,7 @@ class BundledFilesTest {
         assertThat(names).isEqualTo(new TreeSet<>(known.keySet()));
     }
 
-    private static void names(JsonNode properties, String above, TreeSet<String> names) {
+    private static void names(JsonNode properties, String above, Set<String> names) {
         for (String name : properties.propertyNames()) {
             JsonNode inner = properties.get(name).path("properties");
             if (inner.isMissingNode()) {

@@ -18,6 +18,7 @@ import runtrue.roof.Roof;
 import runtrue.roof.RoofSettings;
 import runtrue.roof.Roofs;
 import runtrue.roof.SetOut;
+import runtrue.rules.DropSettings;
 import runtrue.rules.Judgement;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
@@ -25,6 +26,7 @@ import runtrue.rules.RoofSystem;
 import runtrue.rules.RoofSystems;
 import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
+import runtrue.rules.wind.WindSetting;
 import runtrue.shape.Face;
 import runtrue.shape.Shape;
 import runtrue.shape.Tolerances;
@@ -174,16 +176,19 @@ class CurvedPlaneTest {
                 "wind.load_factor", "1.5",
                 "wind.form", "duo-pitch",
                 "building_height", "8 m");
-        assertThat(Judge.of(RuleSets.bundled("long-run-sheets"), SYSTEM)
-                        .judge(
-                                SettingsFiles.load(Optional.empty(), Optional.empty(), site),
-                                barrel(),
-                                new DropFacts("demo", 1, List.of(), List.of(), false, false)))
-                .filteredOn(j -> j.rule().equals("clip-load"))
-                .singleElement()
-                .satisfies(j -> {
-                    assertThat(j.outcome()).isEqualTo(Outcome.NOT_ASSESSED);
-                    assertThat(j.reason()).contains("the plane is curved");
+        DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.empty(), site);
+        DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false);
+        Judge judge = Judge.of(RuleSets.bundled("long-run-sheets"), SYSTEM);
+        assertThat(judge.zones(settings, WindSetting.of(settings), barrel(), drop))
+                .isNotEmpty()
+                .allSatisfy(body -> {
+                    assertThat(body.zones()).isEmpty();
+                    assertThat(body.lacking().values())
+                            .isNotEmpty()
+                            .allMatch(why -> why.contains("the plane is curved"));
                 });
+        assertThat(judge.judge(settings, barrel(), drop))
+                .filteredOn(j -> j.rule().equals("clip-load"))
+                .noneMatch(j -> j.outcome() == Outcome.CONFORMS);
     }
 }

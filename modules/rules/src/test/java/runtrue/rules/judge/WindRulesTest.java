@@ -2,6 +2,7 @@ package runtrue.rules.judge;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -96,7 +97,7 @@ class WindRulesTest {
     @Test
     void zones_of_a_standard_cover_the_plane() {
         List<PlaneZone> zones = zones(SITE, 1.2).get(0).zones();
-        assertThat(zones).extracting(PlaneZone::name).contains("F" + "up", "G", "H");
+        assertThat(zones).extracting(PlaneZone::name).contains("Fup", "G", "H");
         assertThat(zones.stream().mapToDouble(z -> z.zone().area()).sum()).isCloseTo(60, within(0.01));
     }
 
@@ -188,8 +189,7 @@ class WindRulesTest {
                         PlaneZone::name,
                         z -> z.uplift().suction(),
                         z -> z.uplift().loadFactor())
-                .contains(
-                        org.assertj.core.api.Assertions.tuple("corner", OptionalDouble.of(1600), OptionalDouble.of(1)));
+                .contains(tuple("corner", OptionalDouble.of(1600), OptionalDouble.of(1)));
         // 1.6 kPa x 1.2 m x 0.5 m.
         assertThat(judge("clip-load", stated, 1.2))
                 .filteredOn(j -> j.subject().startsWith("the corner zone"))
