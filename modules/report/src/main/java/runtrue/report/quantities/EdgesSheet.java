@@ -15,21 +15,24 @@ final class EdgesSheet {
     private EdgesSheet() {}
 
     static Page page(CheckResult result) {
-        return new Table<>("Edges", 1, columns(new PlaneNames(result)), result.edges(), "No edge was found.").page();
+        boolean steps = result.edges().stream().anyMatch(e -> e.stepMetres().isPresent());
+        return new Table<>("Edges", 1, columns(new PlaneNames(result), steps), result.edges(), "No edge was found.")
+                .page();
     }
 
-    private static List<Column<EdgeResult>> columns(PlaneNames names) {
+    private static List<Column<EdgeResult>> columns(PlaneNames names, boolean steps) {
         Stream<Column<EdgeResult>> identity = Stream.of(
                 Column.text("Kind", 16, EdgeResult::kind),
                 Column.metres("Length", EdgeResult::lengthMetres),
                 Column.wrapped("Planes", 34, e -> names.of(e.planes())),
                 Column.<EdgeResult>degrees("Angle between normals", EdgeResult::angleDegrees)
-                        .wide(14),
-                Column.millimetres("Height of step", EdgeResult::stepMetres),
-                Column.text("Id", 24, EdgeResult::id));
+                        .wide(14));
+        Stream<Column<EdgeResult>> step =
+                steps ? Stream.of(Column.millimetres("Height of step", EdgeResult::stepMetres)) : Stream.empty();
+        Stream<Column<EdgeResult>> id = Stream.of(Column.text("Id", 24, EdgeResult::id));
         Stream<Column<EdgeResult>> ends = Stream.concat(
                 Columns.<EdgeResult>place("From ", e -> Optional.of(e.from())).stream(),
                 Columns.<EdgeResult>place("To ", e -> Optional.of(e.to())).stream());
-        return Stream.concat(identity, ends).toList();
+        return Stream.of(identity, step, id, ends).flatMap(s -> s).toList();
     }
 }
