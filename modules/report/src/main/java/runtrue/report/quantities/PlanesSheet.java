@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Units;
+import runtrue.report.drawing.plan.ArcPitch;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Look;
@@ -39,6 +40,8 @@ final class PlanesSheet {
                             Column.<PlaneResult>degrees(
                                             "Least pitch of a curve", p -> curve(p, Curve::leastPitchDegrees))
                                     .wide(13),
+                            Column.wrapped(
+                                    "Pitch along a curve", 24, p -> p.curve().isPresent() ? ArcPitch.of(p) : ""),
                             new Column<>(
                                     "Radius of a curve",
                                     "m",

@@ -77,9 +77,9 @@ final class PlaneLabels {
         String pitch = Roof.pitch(plane);
         String shape = plane.curve()
                 .map(curve -> curve.radiusMetres().isPresent()
-                        ? pitch + ", radius "
+                        ? ArcPitch.of(plane) + ", radius "
                                 + Figures.metres(curve.radiusMetres().getAsDouble()) + " m"
-                        : pitch)
+                        : ArcPitch.of(plane))
                 .orElse("pitch " + pitch);
         String area = Figures.fixed(plane.areaSquareMetres(), 1) + " m²";
         int sheets = plane.sheets().size();
@@ -90,6 +90,7 @@ final class PlaneLabels {
             variants.add(List.of(name, shape + " · " + area, run));
         }
         variants.add(List.of(name, shape + " · " + area));
+        plane.curve().ifPresent(c -> variants.add(List.of(name, pitch + " · " + area)));
         variants.add(List.of(name, pitch));
         variants.add(List.of(pitch));
         return variants;
