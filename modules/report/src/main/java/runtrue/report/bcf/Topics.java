@@ -1,20 +1,17 @@
 package runtrue.report.bcf;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.report.cover.Columns;
+import runtrue.report.cover.Gaps;
 import runtrue.report.cover.Units;
 import runtrue.report.scene.Views;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
-import runtrue.result.Measure;
 import runtrue.result.Outcome;
 
 /**
@@ -37,10 +34,7 @@ final class Topics {
         Stream<Topic> judged = Stream.of(Outcome.DOES_NOT_CONFORM, Outcome.CONCEDED)
                 .flatMap(outcome -> result.findings(outcome).stream())
                 .map(topics::judged);
-        Map<List<String>, List<Finding>> gaps = result.findings(Outcome.NOT_ASSESSED).stream()
-                .collect(Collectors.groupingBy(
-                        f -> List.of(f.rule(), f.reason()), LinkedHashMap::new, Collectors.toList()));
-        return Stream.concat(judged, gaps.values().stream().map(topics::notAssessed))
+        return Stream.concat(judged, Gaps.of(result).stream().map(topics::notAssessed))
                 .toList();
     }
 
@@ -49,10 +43,10 @@ final class Topics {
         String id = NameId.of("topic", finding.id());
         List<String> text = new ArrayList<>();
         text.add(finding.message());
-        finding.measured().ifPresent(m -> text.add("Measured: " + words(m)));
+        finding.measured().ifPresent(m -> text.add("Measured: " + Units.words(m)));
         finding.limit()
-                .ifPresent(l -> text.add(
-                        "Must be: " + (finding.comparison() + " " + words(l)).strip() + source(finding.limitSource())));
+                .ifPresent(l -> text.add("Must be: " + (finding.comparison() + " " + Units.words(l)).strip()
+                        + source(finding.limitSource())));
         add(text, "What would cure it: ", finding.cure());
         String where = Columns.where(finding).replace("\n", ", ");
         add(text, "Where: ", where);
@@ -135,13 +129,5 @@ final class Topics {
         if (!value.isEmpty()) {
             text.add(label + value);
         }
-    }
-
-    /** With as many digits as the number has, at most six after the point. */
-    private static String words(Measure measure) {
-        String number = String.format(Locale.ROOT, "%.6f", measure.value())
-                .replaceAll("0+$", "")
-                .replaceAll("\\.$", "");
-        return (number + " " + Units.symbol(measure.unit())).strip();
     }
 }

@@ -1,5 +1,8 @@
 package runtrue.report.cover;
 
+import java.util.Locale;
+import runtrue.result.Measure;
+
 /** Unit symbols as people write them. */
 public final class Units {
     private Units() {}
@@ -12,5 +15,16 @@ public final class Units {
             case "um" -> "µm";
             default -> unit.replace("m2", "m²").replace("m3", "m³");
         };
+    }
+
+    /**
+     * A number with its unit. With as many digits as it has, at most six after the point: by fewer, a measure that fails by
+     * little would look like its limit.
+     */
+    public static String words(Measure measure) {
+        String number = String.format(Locale.ROOT, "%.6f", measure.value())
+                .replaceAll("0+$", "")
+                .replaceAll("\\.$", "");
+        return (number + " " + symbol(measure.unit())).strip();
     }
 }

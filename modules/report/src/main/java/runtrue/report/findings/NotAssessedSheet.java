@@ -2,12 +2,10 @@ package runtrue.report.findings;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import runtrue.report.cover.Columns;
+import runtrue.report.cover.Gaps;
 import runtrue.report.cover.Outcomes;
 import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
@@ -15,7 +13,6 @@ import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
 import runtrue.result.ElementRef;
 import runtrue.result.Finding;
-import runtrue.result.Outcome;
 
 /**
  * One row for each rule and reason why it could not be judged, with whatever it concerns: a setting that is missing is
@@ -28,15 +25,12 @@ final class NotAssessedSheet {
     private NotAssessedSheet() {}
 
     static Page page(CheckResult result) {
-        Map<List<String>, List<Finding>> alike = result.findings(Outcome.NOT_ASSESSED).stream()
-                .collect(Collectors.groupingBy(
-                        f -> List.of(f.rule(), f.reason()), LinkedHashMap::new, Collectors.toList()));
         return new Table<>(
                         "Not assessed",
                         1,
                         columns(),
                         printed().size(),
-                        alike.values().stream().map(Gap::new).toList(),
+                        Gaps.of(result).stream().map(Gap::new).toList(),
                         "Every rule that applies could be assessed.")
                 .page();
     }

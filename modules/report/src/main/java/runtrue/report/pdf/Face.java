@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -14,24 +17,37 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * The one typeface of a document, embedded: Liberation Sans, which comes with the PDF library. Characters that it lacks
  * are shown as a question mark rather than left out.
  */
-final class Face {
+final class Face implements AutoCloseable {
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final String UNKNOWN = "?";
 
+    private final TrueTypeFont file;
     private final PDFont font;
     private final Map<Integer, Double> widths = new HashMap<>();
 
-    private Face(PDFont font) {
+    private Face(TrueTypeFont file, PDFont font) {
+        this.file = file;
         this.font = font;
     }
 
+    /**
+     * To be closed after the document is saved. Without ligatures: looking for them takes most of the time of a page, and
+     * copied text reads better without.
+     */
     static Face in(PDDocument document) throws IOException {
-        try (InputStream file = PDDocument.class.getResourceAsStream(FILE)) {
-            if (file == null) {
+        try (InputStream data = PDDocument.class.getResourceAsStream(FILE)) {
+            if (data == null) {
                 throw new IOException("The PDF library lacks its typeface " + FILE);
             }
-            return new Face(PDType0Font.load(document, file, true));
+            TrueTypeFont file = new TTFParser(true).parse(new RandomAccessReadBuffer(data));
+            file.setEnableGsub(false);
+            return new Face(file, PDType0Font.load(document, file, true));
         }
+    }
+
+    @Override
+    public void close() throws IOException {
+        file.close();
     }
 
     PDFont font() {

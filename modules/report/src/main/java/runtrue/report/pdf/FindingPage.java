@@ -2,7 +2,6 @@ package runtrue.report.pdf;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import runtrue.report.cover.Columns;
@@ -14,7 +13,6 @@ import runtrue.result.CheckResult;
 import runtrue.result.Counts.Outcomes;
 import runtrue.result.ElementRef;
 import runtrue.result.Finding;
-import runtrue.result.Measure;
 import runtrue.result.Outcome;
 
 /** Fills the page of one finding. */
@@ -41,9 +39,9 @@ final class FindingPage {
 
     /** {@code 2.7 m, at most 1.7 m}. */
     static String figures(Finding finding) {
-        String measured = finding.measured().map(FindingPage::words).orElse("");
+        String measured = finding.measured().map(Units::words).orElse("");
         String limit = finding.limit()
-                .map(l -> (finding.comparison() + " " + words(l)).strip())
+                .map(l -> (finding.comparison() + " " + Units.words(l)).strip())
                 .orElse("");
         return measured.isEmpty() || limit.isEmpty() ? measured + limit : measured + ", " + limit;
     }
@@ -52,13 +50,6 @@ final class FindingPage {
         Outcomes total = result.counts().total();
         return total.doesNotConform() + " do not conform, " + total.notAssessed() + " not assessed, " + total.conceded()
                 + " conceded, " + total.conforms() + " conform.";
-    }
-
-    private static String words(Measure measure) {
-        String number = String.format(Locale.ROOT, "%.3f", measure.value())
-                .replaceAll("0+$", "")
-                .replaceAll("\\.$", "");
-        return (number + " " + Units.symbol(measure.unit())).strip();
     }
 
     void fill(Leaf leaf, Finding finding, int number) throws IOException {
@@ -116,7 +107,7 @@ final class FindingPage {
     }
 
     private static void section(Leaf leaf, String head, String text) throws IOException {
-        if (text.isEmpty()) {
+        if (text.isEmpty() || !leaf.hasRoom(2 * BODY)) {
             return;
         }
         double label = 104;
@@ -133,15 +124,15 @@ final class FindingPage {
                 : named;
     }
 
-    /** Room for whoever answers, at the foot of the page. */
+    /** Room for whoever answers, at the foot of the page, where the finding has left any. */
     private static void answer(Leaf leaf) throws IOException {
         double top = Math.min(150, leaf.y() - 12);
-        leaf.rule(Leaf.LEFT, Leaf.RIGHT, top);
-        leaf.put("Answer", Leaf.LEFT, top - 13, BODY, true, Leaf.ACCENT);
         double foot = 66;
         if (top - 40 < foot) {
             return;
         }
+        leaf.rule(Leaf.LEFT, Leaf.RIGHT, top);
+        leaf.put("Answer", Leaf.LEFT, top - 13, BODY, true, Leaf.ACCENT);
         double third = Leaf.WIDTH / 3;
         List<String> heads = List.of("Name and firm", "Date", "Signature");
         for (int i = 0; i < heads.size(); i++) {

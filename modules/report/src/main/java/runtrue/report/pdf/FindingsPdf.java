@@ -3,9 +3,7 @@ package runtrue.report.pdf;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,6 +18,7 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPa
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import runtrue.report.cover.Columns;
+import runtrue.report.cover.Gaps;
 import runtrue.report.scene.Views;
 import runtrue.result.CheckResult;
 import runtrue.result.Finding;
@@ -40,19 +39,20 @@ public final class FindingsPdf {
     private final List<Leaf> leaves = new ArrayList<>();
     private final PDDocumentOutline outline = new PDDocumentOutline();
 
-    private FindingsPdf(CheckResult result, PDDocument document) throws IOException {
+    private FindingsPdf(CheckResult result, PDDocument document, Face face) {
         this.result = result;
         this.document = document;
-        this.face = Face.in(document);
+        this.face = face;
     }
 
     /** Writes the document and leaves the stream open. */
     public static void write(CheckResult result, OutputStream out) throws IOException {
-        try (PDDocument document = new PDDocument()) {
+        try (PDDocument document = new PDDocument();
+                Face face = Face.in(document)) {
             String program = "Runtrue " + result.toolVersion();
             String title = "Non-conformances: " + result.drop();
             Archive.describe(document, title, program, result.runStamp(), result.drop() + " " + result.runStamp());
-            new FindingsPdf(result, document).write(program);
+            new FindingsPdf(result, document, face).write(program);
             document.save(out, CompressParameters.DEFAULT_COMPRESSION);
         }
     }
@@ -187,9 +187,7 @@ public final class FindingsPdf {
 
     /** Causes, each once, with what they concern: they are open questions and no non-conformances. */
     private void notAssessed() throws IOException {
-        Map<List<String>, List<Finding>> causes = result.findings(Outcome.NOT_ASSESSED).stream()
-                .collect(Collectors.groupingBy(
-                        f -> List.of(f.title(), f.reason()), LinkedHashMap::new, Collectors.toList()));
+        List<List<Finding>> causes = Gaps.of(result);
         if (causes.isEmpty()) {
             return;
         }
@@ -197,7 +195,7 @@ public final class FindingsPdf {
         bookmark("Not assessed", leaf);
         leaf.text("Not assessed", 18, true, Leaf.ACCENT);
         leaf.text("Each of these is open: it neither conforms nor fails.", 10, false, Leaf.QUIET);
-        for (List<Finding> alike : causes.values()) {
+        for (List<Finding> alike : causes) {
             Finding first = alike.get(0);
             String concerned = alike.stream()
                     .map(Columns::where)

@@ -19,6 +19,7 @@ final class Leaf implements AutoCloseable {
     static final Color ACCENT = new Color(0x1F4E5F);
     static final Color RULE = new Color(0xC9D3D7);
 
+    private static final String CUT = "… cut here; the workbook has all of it";
     private static final double TOP = PDRectangle.A4.getHeight() - 42;
     private static final double FOOT = 54;
 
@@ -66,9 +67,14 @@ final class Leaf implements AutoCloseable {
         column(text, LEFT, WIDTH, size, bold, color);
     }
 
-    /** Text in a column of its own; moves on below it. */
+    /** Text in a column of its own; moves on below it. At the foot of the page it is cut, and says so. */
     void column(String text, double x, double width, double size, boolean bold, Color color) throws IOException {
         for (String line : face.lines(text, size, width)) {
+            if (!hasRoom(2 * size * LEADING)) {
+                y -= size * LEADING;
+                put(CUT, x, y, size, false, QUIET);
+                return;
+            }
             y -= size * LEADING;
             put(line, x, y, size, bold, color);
         }

@@ -12,6 +12,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import runtrue.result.CheckResult;
 
 /** A scene as PNG. */
@@ -40,7 +42,10 @@ public final class Picture implements Canvas {
             pen.dispose();
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", bytes);
+        // By itself the library would go through a temporary file for each picture.
+        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+            ImageIO.write(image, "png", out);
+        }
         return bytes.toByteArray();
     }
 

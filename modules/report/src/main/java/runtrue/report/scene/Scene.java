@@ -34,7 +34,7 @@ public final class Scene {
         this.canvas = canvas;
     }
 
-    /** What lies outside the canvas is drawn too; the canvas clips it. */
+    /** What lies wholly outside the canvas is left out, what reaches over its edge the canvas clips. */
     public static void draw(CheckResult result, View view, Canvas canvas) {
         new Scene(result, view, canvas).draw();
     }
@@ -59,7 +59,15 @@ public final class Scene {
                         plane.penetrations().stream().map(PlaneResult.Penetration::outline))
                 .map(ring -> ring.stream().map(this::spot).toList())
                 .toList();
-        canvas.area(rings, shade(plane.frame().normal(), plane.id().equals(view.plane())), INK, 1.4);
+        if (isSeen(rings.get(0))) {
+            canvas.area(rings, shade(plane.frame().normal(), plane.id().equals(view.plane())), INK, 1.4);
+        }
+    }
+
+    private static boolean isSeen(List<Spot> ring) {
+        var x = ring.stream().mapToDouble(Spot::x).summaryStatistics();
+        var y = ring.stream().mapToDouble(Spot::y).summaryStatistics();
+        return x.getMax() > 0 && x.getMin() < Canvas.WIDTH && y.getMax() > 0 && y.getMin() < Canvas.HEIGHT;
     }
 
     private void support(PlaneResult.Piece piece, boolean named) {
