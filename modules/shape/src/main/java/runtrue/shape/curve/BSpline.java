@@ -225,17 +225,13 @@ public final class BSpline implements Curve {
         Fineness.counted(fine.size());
     }
 
-    /** The chord stands for the curve when three points between keep to it, and for what swings along with the tangent. */
+    /** The chord stands for the curve when all of that keeps to it, and for what swings along with the tangent. */
     private boolean flat(double a, double b, Fineness fineness) {
-        Vector3D start = at(a);
-        Vector3D along = at(b).subtract(start);
-        double length = along.norm();
-        for (int i = 1; i < 4; i++) {
-            Vector3D off = at(a + (b - a) * i / 4).subtract(start);
-            double distance = length > 0 ? off.cross(along).norm() / length : off.norm();
-            if (distance > fineness.chord()) {
-                return false;
-            }
+        double length = at(a).distance(at(b));
+        int span = DeBoor.span(knots, degree, 0.5 * (a + b));
+        double[][] hung = Arrays.copyOfRange(points, span - degree, span + 1);
+        if (!Chord.of(at(a), at(b), fineness.chord()).keeps(DeBoor.bezier(hung, knots, span, a, b))) {
+            return false;
         }
         Vector3D first = tangent(a);
         Vector3D last = tangent(b);

@@ -48,13 +48,40 @@ public final class DeBoor {
             for (int i = degree; i >= level; i--) {
                 double low = knots[span - degree + i];
                 double alpha = (parameter - low) / (knots[span + 1 + i - level] - low);
-                double[] mixed = new double[4];
-                for (int k = 0; k < 4; k++) {
-                    mixed[k] = (1 - alpha) * d[i - 1][k] + alpha * d[i][k];
-                }
-                d[i] = mixed;
+                d[i] = between(d[i - 1], d[i], alpha);
             }
         }
         return new double[][] {d[degree], derivative};
+    }
+
+    /**
+     * The Bezier points of one span between two of its parameters: the polar form of the span's polynomial, taken at the
+     * first parameter for each point before it and at the second for the rest.
+     *
+     * @param d the degree + 1 points that the span hangs on; neither the array nor its points are overwritten
+     */
+    static double[][] bezier(double[][] d, double[] knots, int span, double from, double to) {
+        int degree = d.length - 1;
+        double[][] result = new double[degree + 1][];
+        for (int seconds = 0; seconds <= degree; seconds++) {
+            double[][] c = d.clone();
+            for (int level = 1; level <= degree; level++) {
+                double parameter = level <= seconds ? to : from;
+                for (int i = degree; i >= level; i--) {
+                    double low = knots[span - degree + i];
+                    c[i] = between(c[i - 1], c[i], (parameter - low) / (knots[span + 1 + i - level] - low));
+                }
+            }
+            result[seconds] = c[degree];
+        }
+        return result;
+    }
+
+    static double[] between(double[] a, double[] b, double share) {
+        double[] mixed = new double[4];
+        for (int k = 0; k < 4; k++) {
+            mixed[k] = (1 - share) * a[k] + share * b[k];
+        }
+        return mixed;
     }
 }
