@@ -1,5 +1,6 @@
 package runtrue.report.scene;
 
+import com.pngencoder.PngEncoder;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -8,17 +9,15 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.util.List;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.ImageOutputStream;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 import runtrue.result.CheckResult;
 
 /** A scene as PNG. */
 public final class Picture implements Canvas {
     private static final float[] DASHES = {8f, 5f};
+
+    /** Of deflate's levels: flat pictures become hardly smaller by higher ones, which take twice the time. */
+    private static final int QUICK = 2;
 
     private final Graphics2D pen;
 
@@ -27,7 +26,7 @@ public final class Picture implements Canvas {
     }
 
     /** PNG bytes of one view, {@link Canvas#WIDTH} by {@link Canvas#HEIGHT} pixels. */
-    public static byte[] of(CheckResult result, View view) throws IOException {
+    public static byte[] of(CheckResult result, View view) {
         int width = (int) Math.round(WIDTH);
         int height = (int) Math.round(HEIGHT);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -41,12 +40,13 @@ public final class Picture implements Canvas {
         } finally {
             pen.dispose();
         }
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        // By itself the library would go through a temporary file for each picture.
-        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(image, "png", out);
-        }
-        return bytes.toByteArray();
+        return new PngEncoder()
+                .withBufferedImage(image)
+                .withTryIndexedEncoding(true)
+                .withCompressionLevel(QUICK)
+                // One part of the output is one task already, and segments would make the bytes hang on their number.
+                .withMultiThreadedCompressionEnabled(false)
+                .toBytes();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.jspecify.annotations.Nullable;
@@ -237,17 +238,28 @@ final class Corners {
         return found;
     }
 
-    /** Faces, their bounds, their loops, their points: by places in the record, since there may be very many. */
+    /**
+     * Faces, their bounds, their loops, their points: by places in the record, since there may be very many. Each point is
+     * read once, although it is a corner of three faces or more: reading points is most of the work.
+     */
     private boolean addShell(int shell, AffineTransformMatrix3D to) {
-        List<Integer> loops = new ArrayList<>();
-        file.references(shell, 0, face -> file.references(face, 0, bound -> file.references(bound, 0, loops::add)));
-        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
-        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (int loop : loops) {
+        IntStream.Builder loops = IntStream.builder();
+        file.references(shell, 0, face -> file.references(face, 0, bound -> file.references(bound, 0, loops)));
+        IntStream.Builder points = IntStream.builder();
+        for (int loop : loops.build().toArray()) {
             if (!file.keyword(loop).equals("IFCPOLYLOOP")) {
                 return addReach(model.entity(shell), to);
             }
-            file.references(loop, 0, point -> stretch(low, high, coordinates(point), 0));
+            file.references(loop, 0, points);
+        }
+        double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
+        double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        int last = -1;
+        for (int point : points.build().sorted().toArray()) {
+            if (point != last) {
+                stretch(low, high, coordinates(point), 0);
+            }
+            last = point;
         }
         return addBox(low, high, to);
     }
