@@ -1,20 +1,36 @@
 package runtrue.bill.count;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.strtree.STRtree;
 import runtrue.roof.RoofEdge;
 
-/**
- * How one flashing's edges meet: at a free end it stops, at a corner it goes on at an angle.
- *
- * @param edges that the flashing runs along, in a fixed order
- */
-record EdgeEnds(List<RoofEdge> edges) {
+/** How one flashing's edges meet: at a free end it stops, at a corner it goes on at an angle. */
+final class EdgeEnds {
     /** Ends as near as this are one place to a flashing; the layout joins edges within less. */
     private static final double SAME_PLACE = 0.02;
 
     /** Cosine of one degree: edges in line go on without a corner. */
     private static final double IN_LINE = Math.cos(Math.toRadians(1));
+
+    /** Edges by the places of their ends in plan: a drop of hundreds of roofs has thousands of edges. */
+    private final STRtree places = new STRtree();
+
+    /** @param edges that the flashing runs along */
+    EdgeEnds(List<RoofEdge> edges) {
+        for (RoofEdge edge : edges) {
+            places.insert(around(edge.from()), edge);
+            places.insert(around(edge.to()), edge);
+        }
+        places.build();
+    }
+
+    private static Envelope around(Vector3D end) {
+        return new Envelope(new Coordinate(end.getX(), end.getY()));
+    }
 
     /** Ends of this edge where none of the others goes on. */
     int free(RoofEdge edge) {
@@ -41,9 +57,16 @@ record EdgeEnds(List<RoofEdge> edges) {
     }
 
     private List<RoofEdge> others(RoofEdge edge, Vector3D end) {
-        return edges.stream()
-                .filter(o -> !o.id().equals(edge.id()) && (near(o.from(), end) || near(o.to(), end)))
-                .toList();
+        Envelope reach = around(end);
+        reach.expandBy(SAME_PLACE);
+        List<RoofEdge> others = new ArrayList<>();
+        places.query(reach, found -> {
+            RoofEdge o = (RoofEdge) found;
+            if (!o.id().equals(edge.id()) && (near(o.from(), end) || near(o.to(), end))) {
+                others.add(o);
+            }
+        });
+        return others;
     }
 
     private static boolean near(Vector3D a, Vector3D b) {
