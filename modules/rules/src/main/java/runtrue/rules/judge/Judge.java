@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofBody;
 import runtrue.roof.Roofs;
@@ -21,14 +19,9 @@ import runtrue.rules.Judgement;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleSet;
-import runtrue.rules.Table;
 import runtrue.rules.cel.Evaluator;
-import runtrue.rules.cel.Evaluator.Lookup;
-import runtrue.rules.cel.Evaluator.NoAnswerException;
-import runtrue.rules.cel.Expression;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.Facts;
-import runtrue.rules.cel.TableSpec;
 import runtrue.rules.judge.subject.Subject;
 import runtrue.rules.wind.BodyZones;
 import runtrue.rules.wind.RoofZones;
@@ -45,7 +38,7 @@ public final class Judge {
     private Judge(RuleSet rules, RoofSystem system) {
         this.rules = rules;
         this.system = system;
-        evaluator = evaluator(rules, system);
+        evaluator = Evaluators.of(rules, system);
         words = new Words(catalogue, rules);
     }
 
@@ -129,37 +122,6 @@ public final class Judge {
                         OptionalDouble.empty(),
                         "the width of the edge zone is not known: "
                                 + String.join("; ", ((Evaluator.Unknown) width).reasons()));
-    }
-
-    private static Evaluator evaluator(RuleSet rules, RoofSystem system) {
-        List<Expression> expressions = new ArrayList<>();
-        rules.edgeZoneWidth().ifPresent(expressions::add);
-        for (Rule rule : rules.rules()) {
-            Stream.of(rule.when(), rule.require(), rule.measure()).forEach(e -> e.ifPresent(expressions::add));
-            rule.unassessable().forEach(u -> expressions.add(u.when()));
-            rule.limits().forEach(limit -> limit.expression().ifPresent(expressions::add));
-        }
-        Map<TableSpec, Lookup> lookups = new HashMap<>();
-        for (TableSpec spec : rules.tables()) {
-            Table table =
-                    rules.ownTables().getOrDefault(spec.name(), system.tables().get(spec.name()));
-            lookups.put(spec, lookup(spec, table, system));
-        }
-        return new Evaluator(expressions, rules.definitions(), lookups);
-    }
-
-    private static Lookup lookup(TableSpec spec, @Nullable Table table, RoofSystem system) {
-        if (table == null) {
-            return arguments -> {
-                throw new NoAnswerException("roof system " + system.name() + " has no table " + spec.name());
-            };
-        } else if (!table.spec().answers(spec)) {
-            return arguments -> {
-                throw new NoAnswerException("table " + spec.name() + " of roof system " + system.name()
-                        + " has other axes or another unit" + " than the rule set declares");
-            };
-        }
-        return table::at;
     }
 
     private Judgement judgement(Rule rule, Group group, Laps laps, Map<String, Integer> ids) {

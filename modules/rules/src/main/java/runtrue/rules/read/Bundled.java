@@ -21,10 +21,15 @@ public final class Bundled {
      * @throws RuleException when there is none of that name
      */
     public static YamlFile file(String folder, String name) {
+        return find(folder, name)
+                .orElseThrow(() ->
+                        new RuleException("rules/" + folder + "/" + name + ".yaml does not come with the program"));
+    }
+
+    /** The same, where there may be none. */
+    public static Optional<YamlFile> find(String folder, String name) {
         String path = folder + "/" + name + ".yaml";
-        return text(path)
-                .map(text -> new YamlFile("rules/" + path, text))
-                .orElseThrow(() -> new RuleException("rules/" + path + " does not come with the program"));
+        return text(path).map(text -> new YamlFile("rules/" + path, text));
     }
 
     /**

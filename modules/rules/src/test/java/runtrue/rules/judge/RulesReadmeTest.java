@@ -22,6 +22,9 @@ import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
+import runtrue.rules.example.ExampleRun;
+import runtrue.rules.example.RuleBook;
+import runtrue.rules.example.RuleBooks;
 
 /** Follows rules/README.md to the letter. */
 class RulesReadmeTest {
@@ -40,13 +43,26 @@ class RulesReadmeTest {
         return examples;
     }
 
-    @Test
-    void the_rule_of_the_readme_finds_narrow_strips() throws IOException {
+    private Path copyWithTheRuleOfTheReadme() throws IOException {
         String copy = Files.readString(RULES.resolve("rule-sets/long-run-sheets.yaml"))
                 .replace("rule_set: long-run-sheets", "rule_set: ours");
         Path ours = folder.resolve("ours.yaml");
         Files.writeString(ours, copy + "\n" + examples().get(0));
-        RuleSet rules = RuleSets.load(ours);
+        return ours;
+    }
+
+    @Test
+    void the_examples_of_the_rule_of_the_readme_hold() throws IOException {
+        RuleBook book = RuleBooks.load(copyWithTheRuleOfTheReadme());
+        assertThat(book.without("narrow-strip")).isEmpty();
+        assertThat(ExampleRun.of(book))
+                .isNotEmpty()
+                .allSatisfy(r -> assertThat(r.fault()).isEmpty());
+    }
+
+    @Test
+    void the_rule_of_the_readme_finds_narrow_strips() throws IOException {
+        RuleSet rules = RuleSets.load(copyWithTheRuleOfTheReadme());
         DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of());
         DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false);
         TestRoofs good = TestRoofs.gentle();
