@@ -6,8 +6,11 @@ import static runtrue.roof.RoofFixtures.p;
 import static runtrue.roof.RoofFixtures.settings;
 import static runtrue.roof.RoofFixtures.slab;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
+import runtrue.shape.Face;
 
 /** Strips beside a roof; invented, the bound of 0.3 m is common practice without a source. */
 class NarrowRoofsTest {
@@ -28,6 +31,35 @@ class NarrowRoofsTest {
         assertThat(roof.unplaced()).singleElement().satisfies(u -> {
             assertThat(u.element().element().globalId()).isEqualTo("moulding");
             assertThat(u.reason()).isEqualTo("narrower than 0.3 m everywhere: a moulding, gutter or fascia");
+            assertThat(u.counted()).isFalse();
+        });
+    }
+
+    @Test
+    void an_offcut_with_less_upward_face_than_roof_has_is_told_with_its_area_and_is_no_gap() {
+        ReadElement offcut = slab("offcut", 0.018, p(2, -5, 2), p(2.129, -5, 2), p(2.129, -4.905, 2), p(2, -4.905, 2));
+
+        Roof roof = Roofs.layOut(List.of(ROOF, offcut), List.of(), settings(0.5));
+
+        assertThat(roof.unplaced()).singleElement().satisfies(u -> {
+            assertThat(u.reason()).startsWith("looks upward with 0.012 m2 in all");
+            assertThat(u.counted()).isTrue();
+        });
+    }
+
+    @Test
+    void a_surface_in_a_thousand_pieces_is_a_gap_in_the_roof() {
+        List<Face> scales = new ArrayList<>();
+        for (int i = 0; i < 100; i++) {
+            double x = 0.3 * i;
+            List<Vector3D> top = List.of(p(x, -5, 2), p(x + 0.2, -5, 2 + 0.01 * (i % 7)), p(x, -4.8, 2.05));
+            scales.addAll(RoofFixtures.prism(
+                    top, top.stream().map(q -> q.subtract(p(0, 0, 0.01))).toList()));
+        }
+        Roof roof = Roofs.layOut(List.of(ROOF, RoofFixtures.element("scales", "", scales)), List.of(), settings(0.5));
+
+        assertThat(roof.unplaced()).singleElement().satisfies(u -> {
+            assertThat(u.reason()).contains("in no plane of more than 0.05 m2 (100 faces); export it");
             assertThat(u.counted()).isFalse();
         });
     }

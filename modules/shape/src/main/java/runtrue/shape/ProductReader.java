@@ -39,7 +39,7 @@ final class ProductReader implements ShapeReader {
         try {
             candidates = Representation.bodies(product);
         } catch (IfcException | StepException e) {
-            return new Shape.Unread(message(e), "");
+            return Remedy.with(message(e), "");
         }
         if (candidates.isEmpty()) {
             return fromUsage(product);
@@ -57,9 +57,9 @@ final class ProductReader implements ShapeReader {
         try {
             return body(product, representation);
         } catch (ShapeException | IfcException | StepException e) {
-            return new Shape.Unread(message(e), representation.label());
+            return Remedy.with(message(e), representation.label());
         } catch (IllegalArgumentException | ArithmeticException e) {
-            return new Shape.Unread("The geometry is degenerate: " + message(e), representation.label());
+            return Remedy.with("The geometry is degenerate: " + message(e), representation.label());
         }
     }
 

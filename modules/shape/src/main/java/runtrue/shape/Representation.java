@@ -94,7 +94,7 @@ record Representation(String label, List<IfcEntity> items) {
         List<String> others =
                 all(product).stream().map(Representation::shortLabel).distinct().toList();
         if (others.isEmpty()) {
-            return new Shape.Unread("It has no body representation: it may be a container for its parts.", "");
+            return Remedy.nothingDrawn(product.model().parts(product).size());
         }
         String label = String.join(", ", others);
         return new Shape.Unread(

@@ -26,6 +26,12 @@ public record SkinFace(
         holes = holes.stream().map(List::copyOf).toList();
     }
 
+    /** Without its holes, square metres. */
+    public double area() {
+        return PlanarArea.vector(outline).norm()
+                - holes.stream().mapToDouble(h -> PlanarArea.vector(h).norm()).sum();
+    }
+
     /** Lowest z of its corners, metres. */
     public double lowest() {
         return outline.stream().mapToDouble(Vector3D::getZ).min().orElseThrow();
