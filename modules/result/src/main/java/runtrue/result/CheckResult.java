@@ -1,6 +1,9 @@
 package runtrue.result;
 
 import java.util.List;
+import java.util.Optional;
+import runtrue.result.change.Changes;
+import runtrue.result.change.Comparing;
 
 /**
  * What one check of one drop found. Coordinates are world metres as the model files state them, not moved; angles are
@@ -22,6 +25,7 @@ import java.util.List;
  * @param stated values that the models state, beside the derived ones
  * @param health what is amiss with the models, most important first
  * @param cautions what a reader must know before relying on the result
+ * @param changes since an earlier result; absent when there was none to compare with
  */
 public record CheckResult(
         String format,
@@ -47,7 +51,8 @@ public record CheckResult(
         List<ReadMethod> methods,
         List<StatedValue> stated,
         List<HealthLine> health,
-        List<String> cautions) {
+        List<String> cautions,
+        Optional<Changes> changes) {
     /** Name and version of the format; the number rises when a reader of the older one would be misled. */
     public static final String FORMAT = "runtrue-result/2";
 
@@ -68,6 +73,90 @@ public record CheckResult(
         stated = List.copyOf(stated);
         health = List.copyOf(health);
         cautions = List.copyOf(cautions);
+    }
+
+    /** A result that was compared with none. */
+    public CheckResult(
+            String format,
+            String toolVersion,
+            String runStamp,
+            String drop,
+            List<FileInfo> files,
+            RuleSetInfo ruleSet,
+            RoofSystemInfo roofSystem,
+            List<Setting> settings,
+            List<ToleranceInfo> tolerances,
+            Counts counts,
+            List<PlaneResult> planes,
+            List<EdgeResult> edges,
+            List<BodyResult> bodies,
+            List<GridLine> gridLines,
+            List<Finding> findings,
+            List<Conforming> conforming,
+            List<ConcessionResult> concessions,
+            BillResult bill,
+            List<UnreadElement> unread,
+            List<UnreadElement> unplaced,
+            List<ReadMethod> methods,
+            List<StatedValue> stated,
+            List<HealthLine> health,
+            List<String> cautions) {
+        this(
+                format,
+                toolVersion,
+                runStamp,
+                drop,
+                files,
+                ruleSet,
+                roofSystem,
+                settings,
+                tolerances,
+                counts,
+                planes,
+                edges,
+                bodies,
+                gridLines,
+                findings,
+                conforming,
+                concessions,
+                bill,
+                unread,
+                unplaced,
+                methods,
+                stated,
+                health,
+                cautions,
+                Optional.empty());
+    }
+
+    /** The same with what changed since an earlier result. */
+    public CheckResult since(CheckResult earlier) {
+        return new CheckResult(
+                format,
+                toolVersion,
+                runStamp,
+                drop,
+                files,
+                ruleSet,
+                roofSystem,
+                settings,
+                tolerances,
+                counts,
+                planes,
+                edges,
+                bodies,
+                gridLines,
+                findings,
+                conforming,
+                concessions,
+                bill,
+                unread,
+                unplaced,
+                methods,
+                stated,
+                health,
+                cautions,
+                Optional.of(Comparing.of(earlier, this)));
     }
 
     /** Findings with one outcome, in the order of {@link #findings}. */

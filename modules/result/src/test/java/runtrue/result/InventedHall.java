@@ -72,6 +72,11 @@ public final class InventedHall {
     private InventedHall() {}
 
     public static CheckInput input() {
+        return input("1", "ab".repeat(32));
+    }
+
+    /** The same by another version of the rule set, from a file with another digest. */
+    public static CheckInput input(String ruleSetVersion, String sha256) {
         Element slab = element("1SlabSlabSlabSlabSlab0", "Roof slab", "IfcSlab", 40);
         RoofPlane plane = plane(slab);
         return new CheckInput(
@@ -81,7 +86,7 @@ public final class InventedHall {
                 List.of(new FileInfo(
                         "architecture.ifc",
                         1234,
-                        "ab".repeat(32),
+                        sha256,
                         "IFC4",
                         "Invented 1",
                         "0InventedHall000000000",
@@ -94,7 +99,7 @@ public final class InventedHall {
                         List.of("No true north."))),
                 new RuleSetInfo(
                         "Demo",
-                        "1",
+                        ruleSetVersion,
                         "rules/demo.yml",
                         "cd".repeat(32),
                         List.of(

@@ -66,8 +66,8 @@ final class MarkupFile {
     }
 
     private void commentsAndViews(boolean lists) {
-        if (!topic.comment().isEmpty()) {
-            listed(lists, "Comments", this::comment);
+        if (!topic.comments().isEmpty()) {
+            listed(lists, "Comments", () -> topic.comments().forEach(this::comment));
         }
         topic.view()
                 .ifPresent(view -> listed(
@@ -80,12 +80,12 @@ final class MarkupFile {
                         })));
     }
 
-    private void comment() {
+    private void comment(String text) {
         xml.element("Comment", () -> {
-            xml.attribute("Guid", NameId.of("comment", topic.id() + " " + topic.comment()));
+            xml.attribute("Guid", NameId.of("comment", topic.id() + " " + text));
             xml.text("Date", stamp);
             xml.text("Author", author);
-            xml.text("Comment", topic.comment());
+            xml.text("Comment", text);
         });
     }
 

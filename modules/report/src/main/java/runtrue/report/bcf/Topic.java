@@ -10,10 +10,10 @@ import runtrue.result.FileInfo;
  *
  * @param id stable from drop to drop
  * @param type {@code Non-conformance} or {@code Not assessed}
- * @param status {@code Open}, or {@code Closed} for what was conceded
+ * @param status {@code Open}, or {@code Closed} for what was conceded or conforms now
  * @param files that the finding is about
  * @param view absent when there is no roof to look at
- * @param comment who conceded it and why; empty for none
+ * @param comments who conceded it and why, and what is different from an earlier drop
  */
 record Topic(
         String id,
@@ -25,7 +25,7 @@ record Topic(
         String description,
         List<FileInfo> files,
         Optional<View> view,
-        String comment) {
+        List<String> comments) {
     static final String NON_CONFORMANCE = "Non-conformance";
     static final String NOT_ASSESSED = "Not assessed";
     static final String OPEN = "Open";
@@ -39,6 +39,7 @@ record Topic(
     Topic {
         labels = List.copyOf(labels);
         files = List.copyOf(files);
+        comments = List.copyOf(comments);
     }
 
     String viewId() {

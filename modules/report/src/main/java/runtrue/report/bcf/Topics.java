@@ -7,16 +7,18 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Gaps;
-import runtrue.report.cover.Units;
 import runtrue.report.scene.Views;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
 import runtrue.result.Outcome;
+import runtrue.result.change.ChangeKind;
+import runtrue.result.change.Changes.OfFinding;
 
 /**
  * One topic for each non-conformance and each concession, and one for each rule and reason that something was not
- * assessed: what is missing once is asked for once, however many planes wait for it.
+ * assessed: what is missing once is asked for once, however many planes wait for it. What was found in an earlier result
+ * and is no finding any more has its topic too, so that a program that knows it hears what became of it.
  */
 final class Topics {
     private static final int LONGEST_TITLE = 120;
@@ -34,7 +36,13 @@ final class Topics {
         Stream<Topic> judged = Stream.of(Outcome.DOES_NOT_CONFORM, Outcome.CONCEDED)
                 .flatMap(outcome -> result.findings(outcome).stream())
                 .map(topics::judged);
-        return Stream.concat(judged, Gaps.of(result).stream().map(topics::notAssessed))
+        Stream<Topic> gone = result.changes().stream()
+                .flatMap(c -> c.findings().stream())
+                .filter(f -> f.kind() == ChangeKind.GONE
+                        && f.before().filter(o -> o != Outcome.NOT_ASSESSED).isPresent())
+                .map(topics::gone);
+        return Stream.of(judged, Gaps.of(result).stream().map(topics::notAssessed), gone)
+                .flatMap(topic -> topic)
                 .toList();
     }
 
@@ -43,9 +51,9 @@ final class Topics {
         String id = NameId.of("topic", finding.id());
         List<String> text = new ArrayList<>();
         text.add(finding.message());
-        finding.measured().ifPresent(m -> text.add("Measured: " + Units.words(m)));
+        finding.measured().ifPresent(m -> text.add("Measured: " + m.words()));
         finding.limit()
-                .ifPresent(l -> text.add("Must be: " + (finding.comparison() + " " + Units.words(l)).strip()
+                .ifPresent(l -> text.add("Must be: " + (finding.comparison() + " " + l.words()).strip()
                         + source(finding.limitSource())));
         add(text, "What would cure it: ", finding.cure());
         String where = Columns.where(finding).replace("\n", ", ");
@@ -60,7 +68,34 @@ final class Topics {
                 finding,
                 text,
                 List.of(finding),
-                conceded ? "Conceded: " + finding.reason() : "");
+                Stream.concat(
+                                conceded ? Stream.of("Conceded: " + finding.reason()) : Stream.empty(),
+                                changes(finding.id()))
+                        .toList());
+    }
+
+    /** What a finding that is new or changed says of before; nothing when there is no earlier result. */
+    private Stream<String> changes(String finding) {
+        return result.changes().stream()
+                .flatMap(c -> c.findings().stream()
+                        .filter(f -> f.id().equals(finding))
+                        .map(f -> "Since the run of " + c.earlierRunStamp() + ": " + f.words()));
+    }
+
+    /** Closed only when it conforms: what is not judged any more may have been renamed. */
+    private Topic gone(OfFinding finding) {
+        List<FileInfo> files = result.files().stream().filter(FileInfo::opened).toList();
+        return new Topic(
+                NameId.of("topic", finding.id()),
+                shortened(finding.title() + (finding.subject().isEmpty() ? "" : ": " + finding.subject())),
+                Topic.NON_CONFORMANCE,
+                finding.now().filter(o -> o == Outcome.CONFORMS).isPresent() ? Topic.CLOSED : Topic.OPEN,
+                finding.severity().label(),
+                List.of(finding.rule()),
+                finding.words() + "\nFinding " + finding.id() + ", rule " + finding.rule() + ", drop " + result.drop(),
+                files,
+                Optional.empty(),
+                changes(finding.id()).toList());
     }
 
     private Topic notAssessed(List<Finding> alike) {
@@ -84,7 +119,7 @@ final class Topics {
                 first,
                 text,
                 alike,
-                "");
+                List.of());
     }
 
     private Topic topic(
@@ -95,7 +130,7 @@ final class Topics {
             Finding first,
             List<String> text,
             List<Finding> findings,
-            String comment) {
+            List<String> comments) {
         List<String> files =
                 findings.stream().flatMap(f -> f.files().stream()).distinct().toList();
         List<FileInfo> about = result.files().stream()
@@ -106,7 +141,7 @@ final class Topics {
                 .toList();
         return new Topic(
                 id,
-                title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE - 1) + "…" : title,
+                shortened(title),
                 type,
                 status,
                 first.severity().label(),
@@ -114,7 +149,11 @@ final class Topics {
                 String.join("\n", text),
                 about,
                 views.map(v -> v.of(first)),
-                comment);
+                comments);
+    }
+
+    private static String shortened(String title) {
+        return title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE - 1) + "…" : title;
     }
 
     private String ruleSet() {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import runtrue.report.cover.Columns;
-import runtrue.report.cover.Units;
 import runtrue.report.scene.Canvas;
 import runtrue.report.scene.Scene;
 import runtrue.report.scene.Views;
@@ -13,6 +12,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.Counts.Outcomes;
 import runtrue.result.ElementRef;
 import runtrue.result.Finding;
+import runtrue.result.Measure;
 import runtrue.result.Outcome;
 
 /** Fills the page of one finding. */
@@ -39,9 +39,9 @@ final class FindingPage {
 
     /** {@code 2.7 m, at most 1.7 m}. */
     static String figures(Finding finding) {
-        String measured = finding.measured().map(Units::words).orElse("");
+        String measured = finding.measured().map(Measure::words).orElse("");
         String limit = finding.limit()
-                .map(l -> (finding.comparison() + " " + Units.words(l)).strip())
+                .map(l -> (finding.comparison() + " " + l.words()).strip())
                 .orElse("");
         return measured.isEmpty() || limit.isEmpty() ? measured + limit : measured + ", " + limit;
     }

@@ -39,6 +39,16 @@ class ResultJsonTest {
     }
 
     @Test
+    void whatChangedIsWrittenAndReadToo() throws IOException {
+        CheckResult compared = RESULT.since(ResultBuilder.build(InventedHall.input("2", "ef".repeat(32))));
+        assertThat(compared.changes()).isPresent();
+        Path file = folder.resolve("result.json");
+        ResultJson.write(compared, file);
+        assertThat(ResultJson.read(file)).isEqualTo(compared);
+        assertThat(schema().validate(json(compared), InputFormat.JSON)).isEmpty();
+    }
+
+    @Test
     void aWrittenResultObeysTheSchema() throws IOException {
         assertThat(schema().validate(json(RESULT), InputFormat.JSON)).isEmpty();
     }

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.result.change;
+
+import org.jspecify.annotations.NullMarked;
