@@ -77,6 +77,7 @@ final class CheckCommand implements Callable<Integer> {
                 given.settings(),
                 given.overrides(),
                 given.rates(),
+                given.since(),
                 home(),
                 given.threads(),
                 given.geometry(),

@@ -14,6 +14,7 @@ import runtrue.report.bcf.BcfVersion;
  * @param settings used instead of the settings file beside a drop's models
  * @param overrides single settings by key; they win over any settings file
  * @param rates rate file, used instead of one beside a drop's models
+ * @param since results of an earlier check to compare with
  * @param home folder of the program, where {@code rules/} lies
  * @param threads at least 1
  * @param geometry what the second geometry engine is asked for
@@ -26,6 +27,7 @@ record CheckOptions(
         Optional<Path> settings,
         Map<String, String> overrides,
         Optional<Path> rates,
+        Optional<Path> since,
         Path home,
         int threads,
         EngineUse geometry,

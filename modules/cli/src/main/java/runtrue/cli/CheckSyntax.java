@@ -63,6 +63,13 @@ final class CheckSyntax {
                     + " rates.xlsx beside the models, where there is one.",
             "--rates");
 
+    private final OptionSpec since = option(
+            Path.class,
+            "FOLDER",
+            "Results of an earlier check, to tell what is new, changed or gone since then: a folder that was written by"
+                    + " --output, or the result.json of one drop. It may be the folder that is written to now.",
+            "--since");
+
     private final OptionSpec output = option(
             Path.class, "FOLDER", "Where the results go. Default: output/ beside the program.", "-o", "--output");
 
@@ -133,6 +140,7 @@ final class CheckSyntax {
                 settings,
                 overrides,
                 rates,
+                since,
                 output,
                 failOn,
                 geometry,
@@ -178,6 +186,10 @@ final class CheckSyntax {
 
     Optional<Path> rates() {
         return Optional.ofNullable(rates.getValue());
+    }
+
+    Optional<Path> since() {
+        return Optional.ofNullable(since.getValue());
     }
 
     Optional<Path> output() {
@@ -241,7 +253,9 @@ final class CheckSyntax {
         "      two files as one drop",
         "  runtrue check drops --system rules/systems/ours.yaml --fail-on non-conforming",
         "      your own roof system; gaps in the model do not change the exit code",
-        "  runtrue check hall --set rolling.length=60m",
+        "  runtrue check drops --since checks/2026-02 --output checks/2026-03",
+        "      and what became of each finding and quantity since the check before",
+        "  runtrue check hall --set rolling_limit=60m",
         "      one setting changed for this run"
     };
 

@@ -163,9 +163,9 @@ final class ModelCheck implements DropCheck {
             OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, Progress progress) {
         progress.stage(Stage.READING_SHAPES, 0);
         Tolerances tolerances = Tolerances.standard();
-        List<Comparison> compared = new ArrayList<>();
+        List<Comparison> engines = new ArrayList<>();
         DropElements elements = DropElements.read(
-                open.models(), Selections.of(chosen.settings().selectors()), tolerances, shapes(compared));
+                open.models(), Selections.of(chosen.settings().selectors()), tolerances, shapes(engines));
         progress.stage(Stage.LAYING_OUT, 0);
         Roof roof = Roofs.layOut(
                 elements.roofs(),
@@ -200,7 +200,10 @@ final class ModelCheck implements DropCheck {
                 ResultParts.unread(elements),
                 trust,
                 axes));
-        return checked(result, open, roof, compared);
+        Optional<EarlierResult> earlier = named.options().since().map(since -> EarlierResult.of(since, drop.name()));
+        CheckResult compared =
+                earlier.flatMap(EarlierResult::result).map(result::since).orElse(result);
+        return checked(compared, open, roof, notes(compared, open, engines, earlier));
     }
 
     private static List<Zone> placed(List<BodyZones> bodies) {
@@ -219,7 +222,7 @@ final class ModelCheck implements DropCheck {
                 compared::add);
     }
 
-    private CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof, List<Comparison> compared) {
+    private CheckedDrop checked(CheckResult result, OpenDrop open, Roof roof, List<String> notes) {
         int unaccounted =
                 (int) roof.unplaced().stream().filter(u -> !u.counted()).count();
         return new CheckedDrop(
@@ -227,7 +230,7 @@ final class ModelCheck implements DropCheck {
                 result.planes().stream().mapToDouble(p -> p.areaSquareMetres()).sum(),
                 ResultParts.counts(result),
                 result.unread().size() + open.failures().size() + unaccounted,
-                notes(result, open, compared),
+                notes,
                 files(result));
     }
 
@@ -251,13 +254,18 @@ final class ModelCheck implements DropCheck {
         return files;
     }
 
-    /** Files that could not be read, concessions whose findings are back, and engines that were compared. */
-    private static List<String> notes(CheckResult result, OpenDrop open, List<Comparison> compared) {
+    /** Files that could not be read, what is different, concessions whose findings are back, engines compared. */
+    private static List<String> notes(
+            CheckResult result, OpenDrop open, List<Comparison> engines, Optional<EarlierResult> earlier) {
         List<String> notes = new ArrayList<>(open.failures());
+        earlier.map(EarlierResult::note).filter(note -> !note.isEmpty()).ifPresent(notes::add);
+        result.changes()
+                .map(changes -> ResultParts.changes(result.drop(), changes))
+                .ifPresent(notes::add);
         result.concessions().stream()
                 .filter(c -> !c.state().equals("holds"))
                 .forEach(c -> notes.add(c.from() + ": concession " + c.state() + ". " + c.remark()));
-        notes.addAll(ResultParts.comparison(compared));
+        notes.addAll(ResultParts.comparison(engines));
         return notes;
     }
 

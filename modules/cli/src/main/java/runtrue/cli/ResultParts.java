@@ -11,6 +11,8 @@ import runtrue.result.RuleSetInfo;
 import runtrue.result.Setting;
 import runtrue.result.Severity;
 import runtrue.result.UnreadElement;
+import runtrue.result.change.ChangeKind;
+import runtrue.result.change.Changes;
 import runtrue.roof.read.DropElements;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RuleSet;
@@ -88,6 +90,15 @@ public final class ResultParts {
                             + Comparison.Tolerance.standard().text() + ": " + lines.size());
         }
         return lines;
+    }
+
+    /** What a person sees of what is different since an earlier check. */
+    static String changes(String drop, Changes changes) {
+        return drop + ": since the check of " + changes.earlierRunStamp() + " findings " + changes.count(ChangeKind.NEW)
+                + " new, " + changes.count(ChangeKind.CHANGED) + " changed, " + changes.count(ChangeKind.GONE)
+                + " gone, "
+                + changes.sameFindings() + " as before; lines of the order changed: "
+                + changes.orders().size();
     }
 
     static CheckedDrop.Counts counts(CheckResult result) {

@@ -1,13 +1,19 @@
 package runtrue.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import runtrue.rules.SettingsFiles;
 
 /** Compares whole screens with text files. {@code -Dupdate.golden} writes them anew; look at the difference. */
 class HelpTest {
@@ -30,6 +36,19 @@ class HelpTest {
     void help_of_a_command_is_the_same_both_ways() {
         assertThat(CommandRun.of(new FakeCheck(), "check", "--help").out())
                 .isEqualTo(CommandRun.of(new FakeCheck(), "help", "check").out());
+    }
+
+    /** An example that is refused teaches nothing. */
+    @Test
+    void settings_in_the_examples_are_known() {
+        Matcher set = Pattern.compile("--set ([a-z._]+)=(\\S+)")
+                .matcher(CommandRun.of(new FakeCheck(), "help", "check").out());
+        assertThat(set.find()).isTrue();
+        do {
+            Map<String, String> one = Map.of(set.group(1), set.group(2));
+            assertThatCode(() -> SettingsFiles.load(Optional.empty(), Optional.empty(), one))
+                    .doesNotThrowAnyException();
+        } while (set.find());
     }
 
     @ParameterizedTest

@@ -159,6 +159,42 @@ class IssueFileTest {
                 .allSatisfy(e -> assertThat(nodes(e.getValue(), "//b")).isEmpty());
     }
 
+    @Test
+    void anEarlierResultGivesCommentsOnWhatIsNew() throws IOException, BcfException {
+        CheckResult compared = GABLE.since(InventedGable.sound());
+        assertThat(BcfFile.read(bytes(compared, BcfVersion.V2_1)).getTopicFolders())
+                .filteredOn(f -> f.getMarkup().getTopic().getTitle().equals(SPAN))
+                .singleElement()
+                .satisfies(f -> assertThat(f.getMarkup().getComment())
+                        .singleElement()
+                        .satisfies(c -> assertThat(c.getComment())
+                                .isEqualTo("Since the run of " + GABLE.runStamp() + ": Was not found before.")));
+    }
+
+    /** Or whoever waits for an answer would never hear that the finding is gone; whether it is cured nobody knows here. */
+    @Test
+    void whatIsGoneKeepsItsTopicAndStaysOpenUnlessItConforms() throws IOException, BcfException {
+        String before = topic(GABLE);
+        CheckResult compared = InventedGable.sound().since(GABLE);
+        assertThat(BcfFile.read(bytes(compared, BcfVersion.V2_1)).getTopicFolders())
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.getUuid().toString()).isEqualTo(before);
+                    assertThat(f.getMarkup().getTopic().getTopicStatus()).isEqualTo("Open");
+                    assertThat(f.getMarkup().getComment())
+                            .singleElement()
+                            .satisfies(c -> assertThat(c.getComment()).contains("Is not in this drop any more"));
+                });
+    }
+
+    private static String topic(CheckResult result) throws BcfException, IOException {
+        return BcfFile.read(bytes(result, BcfVersion.V2_1)).getTopicFolders().stream()
+                .filter(f -> f.getMarkup().getTopic().getTitle().equals(SPAN))
+                .map(f -> f.getUuid().toString())
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static byte[] bytes(CheckResult result, BcfVersion version) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         IssueFile.write(result, version, out);

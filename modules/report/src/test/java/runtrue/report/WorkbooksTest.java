@@ -238,6 +238,28 @@ class WorkbooksTest {
         }
     }
 
+    @Test
+    void whatChangedSinceAnEarlierResultHasASheetInBothWorkbooks() throws IOException {
+        CheckResult compared = InventedGable.drop(1).since(MillLane.result());
+        ByteArrayOutputStream findings = new ByteArrayOutputStream();
+        Workbooks.nonConformances(compared, findings);
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(findings.toByteArray()))) {
+            assertThat(workbook.getSheet("Changes"))
+                    .extracting(row -> row.getCell(0).getStringCellValue())
+                    .startsWith("Change", "+ new")
+                    .endsWith("− gone");
+            assertThat(dump(workbook)).contains("2 new, 0 changed, 4 gone, 0 as before");
+        }
+        ByteArrayOutputStream quantities = new ByteArrayOutputStream();
+        Workbooks.quantities(compared, quantities);
+        try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(quantities.toByteArray()))) {
+            assertThat(workbook.getSheet("Changes").getLastRowNum()).isPositive();
+        }
+        try (XSSFWorkbook workbook = Book.QUANTITIES.read()) {
+            assertThat(workbook.getSheet("Changes")).isNull();
+        }
+    }
+
     private static List<Cell> cells(XSSFWorkbook workbook) {
         List<Cell> cells = new ArrayList<>();
         workbook.forEach(sheet -> sheet.forEach(row -> row.forEach(cells::add)));

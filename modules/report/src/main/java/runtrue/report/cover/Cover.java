@@ -20,6 +20,8 @@ import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.RoofSystemInfo;
 import runtrue.result.Setting;
+import runtrue.result.change.ChangeKind;
+import runtrue.result.change.Changes;
 
 /** The first sheet of each workbook: what was checked, by what, with which values, and what came out. */
 public final class Cover {
@@ -56,6 +58,23 @@ public final class Cover {
         lines.pair("Run", result.runStamp());
         lines.pair("Program", "Runtrue " + result.toolVersion());
         lines.pair("Roof", roof());
+        result.changes().ifPresent(this::changes);
+    }
+
+    private void changes(Changes changes) {
+        lines.pair(
+                "Since an earlier check",
+                String.format(
+                        Locale.ROOT,
+                        "%d new, %d changed, %d gone, %d as before since %s: sheet Changes of non-conformances.xlsx",
+                        changes.count(ChangeKind.NEW),
+                        changes.count(ChangeKind.CHANGED),
+                        changes.count(ChangeKind.GONE),
+                        changes.sameFindings(),
+                        changes.earlierRunStamp()));
+        if (!changes.basis().isEmpty()) {
+            lines.sentence("Also different since then: " + String.join(" ", changes.basis()), Look.NOTE);
+        }
     }
 
     private String roof() {

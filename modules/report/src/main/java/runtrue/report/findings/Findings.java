@@ -18,6 +18,7 @@ public final class Findings {
                 Cover.page(result, "Roof non-conformances"),
                 NonConformancesSheet.page(result),
                 NotAssessedSheet.page(result)));
+        result.changes().map(ChangesSheet::page).ifPresent(pages::add);
         if (!result.concessions().isEmpty()) {
             pages.add(ConcessionsSheet.page(result));
         }

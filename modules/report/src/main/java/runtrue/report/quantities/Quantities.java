@@ -40,6 +40,7 @@ public final class Quantities {
                 TakenFromSheet.page(result),
                 PiecesSheet.page(result),
                 LiftingSheet.page(result)));
+        result.changes().map(QuantityChangesSheet::page).ifPresent(pages::add);
         return pages;
     }
 }
