@@ -97,4 +97,37 @@ final class Outlines {
             -w, -y, x, -y, x, -y + thickness, w, -y + thickness, w, y, -x, y, -x, y - thickness, -w, y - thickness
         };
     }
+
+    /**
+     * A crane rail: a head whose lower side falls from its edges to the web, and a foot whose upper side rises to the web
+     * in two slopes.
+     *
+     * @param headEdge depth of the head at its edges
+     * @param headWeb depth of the head at the web
+     * @param footX half widths of the foot from its edge to the web, the web's last
+     * @param footY depths of the foot there
+     */
+    static double[] craneRail(
+            double height, double headWidth, double headEdge, double headWeb, double[] footX, double[] footY) {
+        int foot = footX.length;
+        double y = 0.5 * height;
+        double h = 0.5 * headWidth;
+        double[] right = new double[2 * (foot + 4)];
+        right[0] = footX[0];
+        right[1] = -y;
+        for (int i = 0; i < foot; i++) {
+            right[2 * i + 2] = footX[i];
+            right[2 * i + 3] = -y + footY[i];
+        }
+        double[] head = {footX[foot - 1], y - headWeb, h, y - headEdge, h, y};
+        System.arraycopy(head, 0, right, 2 * foot + 2, head.length);
+        double[] both = new double[2 * right.length];
+        for (int i = 0; i < right.length; i += 2) {
+            both[i] = right[i];
+            both[i + 1] = right[i + 1];
+            both[both.length - 2 - i] = -right[i];
+            both[both.length - 1 - i] = right[i + 1];
+        }
+        return both;
+    }
 }

@@ -90,10 +90,37 @@ final class StandardProfiles {
                                 size(p, "Depth"),
                                 size(p, "WebThickness"),
                                 size(p, "FlangeThickness")));
+            case "IfcCraneRailAShapeProfileDef" ->
+                craneRail(
+                        p,
+                        name,
+                        new double[] {half(p, "BaseWidth2"), half(p, "BaseWidth4"), half(p, "WebThickness")},
+                        new double[] {size(p, "BaseDepth3"), size(p, "BaseDepth2"), size(p, "BaseDepth1")});
+            case "IfcCraneRailFShapeProfileDef" ->
+                craneRail(p, name, new double[] {half(p, "HeadWidth"), half(p, "WebThickness")}, new double[] {
+                    size(p, "BaseDepth2"), size(p, "BaseDepth1")
+                });
             default ->
                 throw new ShapeException("Profiles of type " + p.type() + " are not read (" + p.label()
                         + "); export this element with an arbitrary closed profile, or as a faceted body.");
         };
+    }
+
+    /** Names of dimensions as in DIN 536: the foot of type F is as wide as its head. */
+    private Profile craneRail(IfcEntity p, String name, double[] footX, double[] footY) {
+        return plain(
+                name,
+                Outlines.craneRail(
+                        size(p, "OverallHeight"),
+                        size(p, "HeadWidth"),
+                        size(p, "HeadDepth3"),
+                        size(p, "HeadDepth2"),
+                        footX,
+                        footY));
+    }
+
+    private static double half(IfcEntity p, String dimension) {
+        return 0.5 * size(p, dimension);
     }
 
     private static double size(IfcEntity p, String dimension) {
