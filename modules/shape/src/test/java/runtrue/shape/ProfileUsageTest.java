@@ -169,6 +169,34 @@ class ProfileUsageTest {
                 .contains("none can be made of its material usage", part, "export it with its body");
     }
 
+    private static String tapering(String cardinalAtEnd) {
+        return usage("5", "$")
+                        .replace(
+                                "IFCMATERIALPROFILESETUSAGE(#302,5,$)",
+                                "IFCMATERIALPROFILESETUSAGETAPERING(#302,5,$,#306," + cardinalAtEnd + ")")
+                + "#306=IFCMATERIALPROFILESET('End',$,(#307),$);"
+                + "#307=IFCMATERIALPROFILE($,$,#305,#320,$,$);"
+                + "#320=IFCRECTANGLEPROFILEDEF(.AREA.,'End',#14,100.,400.);";
+    }
+
+    /** A prismatoid: 100 wide, its depth grows evenly from 200 to 400, so that the mean depth is 300. */
+    @ParameterizedTest
+    @CsvSource({"$, -0.2, 0.2", "8, -0.4, 0.1", "2, -0.1, 0.4"})
+    void a_tapering_profile_grows_along_a_straight_axis(String cardinalAtEnd, double low, double high) {
+        Shape.Body body = body(ALONG_X + RECTANGLE + tapering(cardinalAtEnd));
+        assertThat(UpwardPlanes.volume(body.faces())).isCloseTo(0.1 * 0.3 * 4, withinPercentage(1e-6));
+        assertThat(Extents.of(body, 2)).containsExactly(new double[] {low, high}, within(1e-9));
+        assertThat(body.closed()).isTrue();
+        assertThat(body.assumed()).isTrue();
+    }
+
+    @Test
+    void a_profile_that_tapers_along_an_arc_is_named() {
+        String arc = "#200=IFCTRIMMEDCURVE(#202,(IFCPARAMETERVALUE(0.)),(IFCPARAMETERVALUE(90.)),.T.,.PARAMETER.);"
+                + "#202=IFCCIRCLE(#11,5000.);";
+        assertThat(reason(arc + RECTANGLE + tapering("$"))).contains("tapers along an axis that is no straight line");
+    }
+
     @Test
     void a_set_without_a_profile_is_named() {
         assertThat(reason(ALONG_X + ANGLE + usage("5", "$").replace("#305,#310", "#305,$")))

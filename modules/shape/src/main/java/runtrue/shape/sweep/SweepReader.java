@@ -103,6 +103,36 @@ public final class SweepReader {
         return bodies;
     }
 
+    /**
+     * Bodies of profiles that change along a straight way from those at its beginning to those at its end.
+     *
+     * @throws ShapeException when the way is not straight: what stands in between is nobody's statement
+     */
+    public List<Swept> tapered(
+            List<Profile> first,
+            List<Profile> last,
+            Chain way,
+            UnaryOperator<Vector3D> reference,
+            IfcEntity item,
+            AffineTransformMatrix3D frame) {
+        Track track = way.track(fineness);
+        checkLength(track, item);
+        if (track.stations().size() > 2) {
+            throw new ShapeException(
+                    "the profile of " + item.label() + " tapers along an axis that is no straight line");
+        }
+        List<Seat> seats = Seats.referenced(track, reference, item.label());
+        List<Swept> bodies = new ArrayList<>(1);
+        for (List<Section> ends : Tapered.ends(first, last, item)) {
+            Loft loft = new Loft(workshop, ends.get(0).rings());
+            for (int i = 0; i < 2; i++) {
+                loft.add(ends.get(i).placed(seats.get(i)::at), frame);
+            }
+            bodies.add(new Swept(loft.mesh(false), Optional.empty()));
+        }
+        return bodies;
+    }
+
     private List<Swept> disk(IfcEntity item, AffineTransformMatrix3D frame) {
         double radius = item.real("Radius");
         double hole = item.optionalReal("InnerRadius").orElse(0);

@@ -43,6 +43,10 @@ final class Tapered {
     static List<List<Section>> ends(IfcEntity item, ProfileReader profiles) {
         List<Profile> first = profiles.read(item.ref("SweptArea"));
         List<Profile> last = item.has("EndSweptArea") ? profiles.read(item.ref("EndSweptArea")) : first;
+        return ends(first, last, item);
+    }
+
+    static List<List<Section>> ends(List<Profile> first, List<Profile> last, IfcEntity item) {
         if (first.size() != last.size()) {
             throw new ShapeException("The two profiles of " + item.label()
                     + " have different numbers of parts; export it as a faceted body.");

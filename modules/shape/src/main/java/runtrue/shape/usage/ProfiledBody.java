@@ -15,6 +15,7 @@ import runtrue.shape.profile.Profile;
 import runtrue.shape.profile.ProfileReader;
 import runtrue.shape.solid.Solid;
 import runtrue.shape.sweep.SweepReader;
+import runtrue.shape.sweep.Swept;
 import runtrue.shape.sweep.Workshop;
 
 /**
@@ -37,10 +38,7 @@ final class ProfiledBody {
     }
 
     UsageBody of(IfcEntity product, IfcEntity usage) {
-        if (usage.isA("IfcMaterialProfileSetUsageTapering")) {
-            throw new ShapeException("its profile tapers (" + usage.label() + "), which is not followed along an axis");
-        }
-        List<Profile> profiles = onAxis(usage);
+        List<Profile> profiles = onAxis(usage, "ForProfileSet", "CardinalPoint");
         ReferenceCurves curves = ReferenceCurves.of(product, List.of("Axis"), making.fineness())
                 .orElseThrow(() -> new ShapeException("its profiles (" + usage.label()
                         + ") state the section, but there is no Axis curve for it to follow"));
@@ -50,17 +48,40 @@ final class ProfiledBody {
         }
         Chain way = extent(curves.curves().get(0).chain(), usage);
         boolean alongZ = alongZ(way);
-        List<Profile> turned = alongZ
+        Vector3D keeps = alongZ ? Vector3D.Unit.PLUS_X : Vector3D.Unit.PLUS_Z;
+        SweepReader sweeps =
+                new SweepReader(new Workshop(making.tolerances(), making.remarks(), faces -> {}), making.fineness());
+        List<Swept> bodies = usage.isA("IfcMaterialProfileSetUsageTapering")
+                ? sweeps.tapered(
+                        turned(profiles, alongZ),
+                        turned(atEnd(usage), alongZ),
+                        way,
+                        place -> keeps,
+                        usage,
+                        making.frame())
+                : sweeps.along(
+                        turned(profiles, alongZ),
+                        way,
+                        place -> keeps,
+                        curves.curves().get(0).curve(),
+                        making.frame());
+        making.remarks().accept(remark(usage, alongZ));
+        return new UsageBody(
+                curves.label() + ", with " + usage.type(),
+                bodies.stream()
+                        .map(swept -> new Solid(swept.mesh(), swept.straight()))
+                        .toList());
+    }
+
+    private static List<Profile> turned(List<Profile> profiles, boolean alongZ) {
+        return alongZ
                 ? profiles
                 : profiles.stream().map(profile -> profile.moved(UPRIGHT)).toList();
-        Vector3D keeps = alongZ ? Vector3D.Unit.PLUS_X : Vector3D.Unit.PLUS_Z;
-        Workshop workshop = new Workshop(making.tolerances(), making.remarks(), faces -> {});
-        List<Solid> solids = new SweepReader(workshop, making.fineness())
-                .along(turned, way, place -> keeps, curves.curves().get(0).curve(), making.frame()).stream()
-                        .map(swept -> new Solid(swept.mesh(), swept.straight()))
-                        .toList();
-        making.remarks().accept(remark(usage, alongZ));
-        return new UsageBody(curves.label() + ", with " + usage.type(), solids);
+    }
+
+    /** The section at the end of the axis; where its cardinal point is not stated, that of the beginning holds. */
+    private List<Profile> atEnd(IfcEntity usage) {
+        return onAxis(usage, "ForProfileEndSet", usage.has("CardinalEndPoint") ? "CardinalEndPoint" : "CardinalPoint");
     }
 
     private static String remark(IfcEntity usage, boolean alongZ) {
@@ -77,8 +98,8 @@ final class ProfiledBody {
     }
 
     /** The parts of the section with its cardinal point at the origin; as they are, where none is stated. */
-    private List<Profile> onAxis(IfcEntity usage) {
-        IfcEntity set = usage.ref("ForProfileSet");
+    private List<Profile> onAxis(IfcEntity usage, String profileSet, String cardinalPoint) {
+        IfcEntity set = usage.ref(profileSet);
         List<IfcEntity> sections = new ArrayList<>(set.refs("CompositeProfile"));
         if (sections.isEmpty()) {
             for (IfcEntity member : set.refs("MaterialProfiles")) {
@@ -91,11 +112,11 @@ final class ProfiledBody {
         List<Profile> profiles = new ArrayList<>();
         ProfileReader reader = new ProfileReader(making.fineness());
         sections.forEach(section -> profiles.addAll(reader.read(section)));
-        if (!usage.has("CardinalPoint")) {
+        if (!usage.has(cardinalPoint)) {
             return profiles;
         }
         IfcEntity section = sections.size() == 1 ? sections.get(0) : set;
-        Vector2D point = CardinalPoint.of(usage.real("CardinalPoint"), usage).on(profiles, section);
+        Vector2D point = CardinalPoint.of(usage.real(cardinalPoint), usage).on(profiles, section);
         AffineTransformMatrix3D back =
                 AffineTransformMatrix3D.createTranslation(Vector3D.of(-point.getX(), -point.getY(), 0));
         return profiles.stream().map(profile -> profile.moved(back)).toList();
