@@ -64,7 +64,7 @@ public record Chain(List<Piece> pieces) {
                 .toList());
     }
 
-    /** The same chain with its parameter counting lengths, exact for lines and arcs of circles. */
+    /** The same chain with its parameter counting lengths, exact for lines, arcs of circles and spirals. */
     public Chain byLength(Fineness fineness) {
         List<Piece> result = new ArrayList<>(pieces.size());
         for (Piece piece : pieces) {

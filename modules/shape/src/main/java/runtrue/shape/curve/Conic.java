@@ -1,6 +1,7 @@
 package runtrue.shape.curve;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -56,6 +57,13 @@ public record Conic(Vector3D centre, Vector3D first, Vector3D second) implements
     @Override
     public double period() {
         return TURN;
+    }
+
+    @Override
+    public OptionalDouble speed() {
+        double radius = first.norm();
+        boolean circle = Math.abs(radius - second.norm()) <= 1e-9 * radius;
+        return circle ? OptionalDouble.of(radius) : OptionalDouble.empty();
     }
 
     /** Equal steps: an ellipse is a circle of its greater radius drawn together, and so are its chords. */

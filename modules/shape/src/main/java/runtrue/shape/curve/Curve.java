@@ -1,5 +1,6 @@
 package runtrue.shape.curve;
 
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** A smooth curve in space over one parameter; what part of it is meant, a {@link Piece} says. Immutable. */
@@ -14,6 +15,14 @@ public interface Curve {
 
     /** After so much parameter the curve starts again; 0 when it does not. */
     double period();
+
+    /**
+     * Distance along it for one unit of the parameter, where that is the same everywhere; alignments count distances in
+     * plan.
+     */
+    default OptionalDouble speed() {
+        return OptionalDouble.empty();
+    }
 
     /** Parameters from one to another, rising or falling, both included, whose chords are as fine as asked. */
     double[] stations(double from, double to, Fineness fineness);

@@ -6,7 +6,8 @@ import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
-import runtrue.step.StepValue;
+import runtrue.shape.curve.alignment.CurveSegments;
+import runtrue.shape.curve.alignment.GradientCurve;
 
 /** Curves of every bounded kind: start with {@link #read}. Coordinates in a plane are lifted to z = 0. */
 public final class CurveReader {
@@ -99,6 +100,11 @@ public final class CurveReader {
                     "IfcCompositeCurveOnSurface",
                     "IfcBoundaryCurve",
                     "IfcOuterBoundaryCurve" -> composite(curve, depth);
+            case "IfcGradientCurve" ->
+                GradientCurve.of(
+                        read(curve.ref("BaseCurve"), depth + 1).byLength(fineness),
+                        composite(curve, depth),
+                        curve.label());
             case "IfcTrimmedCurve" -> trimmed(curve, depth);
             case "IfcCircle", "IfcEllipse" -> {
                 double turn = Conic.TURN;
@@ -119,8 +125,7 @@ public final class CurveReader {
     }
 
     private static ShapeException notRead(IfcEntity curve) {
-        boolean alignment = curve.isA("IfcGradientCurve")
-                || curve.isA("IfcSegmentedReferenceCurve")
+        boolean alignment = curve.isA("IfcSegmentedReferenceCurve")
                 || curve.isA("IfcSpiral")
                 || curve.isA("IfcPolynomialCurve")
                 || curve.isA("IfcOffsetCurveByDistances");
@@ -138,13 +143,15 @@ public final class CurveReader {
         return basis.isA("IfcConic") ? trims.of(conic(basis)) : trims.of(read(basis, depth + 1));
     }
 
-    private static Line line(IfcEntity line) {
+    /** A line without end, its parameter in units of its vector. */
+    public static Line line(IfcEntity line) {
         IfcEntity vector = line.ref("Dir");
         Vector3D direction = Places.direction(vector.ref("Orientation"));
         return new Line(Places.of(line.ref("Pnt")), direction.multiply(vector.real("Magnitude")));
     }
 
-    private static Conic conic(IfcEntity curve) {
+    /** The whole of a circle or an ellipse. */
+    public static Conic conic(IfcEntity curve) {
         if (!curve.type().equals("IfcCircle") && !curve.type().equals("IfcEllipse")) {
             throw notRead(curve);
         }
@@ -195,10 +202,8 @@ public final class CurveReader {
     }
 
     private Chain segment(IfcEntity segment, int depth) {
-        boolean placed = segment.isA("IfcCurveSegment");
-        if (placed || segment.value("ParentCurve") instanceof StepValue.Omitted) {
-            throw new ShapeException("Alignment segments of type " + segment.type() + " are not read ("
-                    + segment.label() + "); export the element with lines and arcs, or as a faceted body.");
+        if (segment.isA("IfcCurveSegment")) {
+            return new CurveSegments(parent -> read(parent, depth + 1), fineness).of(segment);
         }
         Chain chain = read(segment.ref("ParentCurve"), depth + 1);
         if (segment.has("ParamLength") && chain.span() > 0) {

@@ -1,5 +1,6 @@
 package runtrue.shape.curve;
 
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** An endless straight line: origin + parameter * direction, whose length scales the parameter. */
@@ -24,6 +25,11 @@ public record Line(Vector3D origin, Vector3D direction) implements Curve {
     @Override
     public double period() {
         return 0;
+    }
+
+    @Override
+    public OptionalDouble speed() {
+        return OptionalDouble.of(direction.norm());
     }
 
     @Override

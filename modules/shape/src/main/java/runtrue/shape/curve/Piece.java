@@ -2,6 +2,7 @@ package runtrue.shape.curve;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -31,12 +32,9 @@ public record Piece(Curve curve, double start, double end, double span) {
 
     /** This piece with its length as its span; a curve of uneven speed is cut at its stations, chords taken for lengths. */
     List<Piece> byLength(Fineness fineness) {
-        boolean circle = curve instanceof Conic conic
-                && Math.abs(conic.first().norm() - conic.second().norm())
-                        <= 1e-9 * conic.first().norm();
-        if (circle || curve instanceof Line) {
-            double speed = curve.tangent(start).norm();
-            return List.of(new Piece(curve, start, end, speed * Math.abs(end - start)));
+        OptionalDouble speed = curve.speed();
+        if (speed.isPresent()) {
+            return List.of(new Piece(curve, start, end, speed.getAsDouble() * Math.abs(end - start)));
         }
         double[] t = curve.stations(start, end, fineness);
         List<Piece> parts = new ArrayList<>(t.length);
