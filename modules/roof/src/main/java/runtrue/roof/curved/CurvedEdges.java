@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import runtrue.roof.EdgeKind;
 import runtrue.roof.RoofEdge;
@@ -40,18 +41,45 @@ final class CurvedEdges {
         this.joint = joint;
     }
 
-    /** A stretch of edge in the development of the first curved plane that it belongs to. */
-    private record Piece(RoofEdge edge, Vector2D from, Vector2D to, double length) {
+    /**
+     * A stretch of edge in the development of the first curved plane that it belongs to.
+     *
+     * @param leaving unit direction at its start
+     * @param arriving unit direction at its end; another one where the edge turns
+     */
+    private record Piece(
+            RoofEdge edge, Vector2D from, Vector2D to, Vector2D leaving, Vector2D arriving, double length) {
         Vector2D way() {
             return to.subtract(from).normalize();
         }
 
+        private boolean rises() {
+            return edge.to().getZ() > edge.from().getZ();
+        }
+
         Vector2D top() {
-            return edge.to().getZ() > edge.from().getZ() ? to : from;
+            return rises() ? to : from;
         }
 
         Vector2D foot() {
-            return edge.to().getZ() > edge.from().getZ() ? from : to;
+            return rises() ? from : to;
+        }
+
+        Vector2D wayAtTop() {
+            return rises() ? arriving : leaving;
+        }
+
+        Vector2D wayAtFoot() {
+            return rises() ? leaving : arriving;
+        }
+
+        Piece reversed() {
+            return new Piece(between(edge.to(), edge.from()), to, from, arriving.negate(), leaving.negate(), length);
+        }
+
+        RoofEdge between(Vector3D start, Vector3D end) {
+            return new RoofEdge(
+                    edge.id(), edge.kind(), edge.planes(), start, end, edge.length(), edge.angle(), edge.step());
         }
     }
 
@@ -79,7 +107,8 @@ final class CurvedEdges {
     private static Piece piece(RoofEdge edge, Curve curve) {
         Vector2D from = Vector2D.of(curve.u(edge.from()), curve.v(edge.from()));
         Vector2D to = Vector2D.of(curve.u(edge.to()), curve.v(edge.to()));
-        return new Piece(edge, from, to, from.distance(to));
+        Vector2D way = to.subtract(from).normalize();
+        return new Piece(edge, from, to, way, way, from.distance(to));
     }
 
     private List<RoofEdge> edges(List<Piece> pieces) {
@@ -118,11 +147,14 @@ final class CurvedEdges {
     }
 
     private static boolean goesOn(Piece a, Piece b, double gap) {
-        double cosine = Math.abs(a.way().dot(b.way()));
         return turns(a)
-                ? cosine > TURNED_ON
-                        && Math.min(a.top().distance(b.foot()), b.top().distance(a.foot())) <= gap
-                : cosine > STRAIGHT_ON && nearestEnds(a, b) <= gap;
+                ? isBelow(a, b, gap) || isBelow(b, a, gap)
+                : Math.abs(a.way().dot(b.way())) > STRAIGHT_ON && nearestEnds(a, b) <= gap;
+    }
+
+    /** Whether one piece of a turning edge goes on where another ends at its top, turning there by no more than a fold. */
+    private static boolean isBelow(Piece a, Piece b, double gap) {
+        return a.top().distance(b.foot()) <= gap && Math.abs(a.wayAtTop().dot(b.wayAtFoot())) > TURNED_ON;
     }
 
     /** Along a valley between a barrel and a slope the line turns in the development, and ends where it stops rising. */
@@ -137,26 +169,46 @@ final class CurvedEdges {
                 Math.min(a.to().distance(b.from()), a.to().distance(b.to())));
     }
 
-    /** From the far end of one to the far end of the other, in the direction of the first. */
     private static Piece together(Piece a, Piece b) {
+        if (turns(a)) {
+            return b.foot().distance(a.top()) <= a.foot().distance(b.top()) ? upward(a, b) : upward(b, a);
+        }
+        return straight(a, a.way().dot(b.way()) > 0 ? b : b.reversed());
+    }
+
+    /** From the foot of the lower piece to the top of the upper one. */
+    private static Piece upward(Piece lower, Piece upper) {
+        Piece a = lower.rises() ? lower : lower.reversed();
+        Piece b = upper.rises() ? upper : upper.reversed();
+        return joined(a, b, a.to().distance(b.from()));
+    }
+
+    /** From the far end of one to the far end of the other, which runs the same way. */
+    private static Piece straight(Piece a, Piece b) {
         Vector2D way = a.way();
-        boolean same = way.dot(b.way()) > 0;
-        Vector2D start = same ? b.from() : b.to();
-        Vector2D end = same ? b.to() : b.from();
-        boolean before = start.dot(way) < a.from().dot(way);
-        boolean after = end.dot(way) > a.to().dot(way);
-        RoofEdge e = a.edge();
-        RoofEdge f = b.edge();
+        Piece first = b.from().dot(way) < a.from().dot(way) ? b : a;
+        Piece last = b.to().dot(way) > a.to().dot(way) ? b : a;
+        if (first.equals(last)) {
+            return first;
+        }
+        return joined(first, last, last.from().subtract(first.to()).dot(way));
+    }
+
+    /** @param gap between the two, metres; negative where they overlap */
+    private static Piece joined(Piece first, Piece last, double gap) {
+        RoofEdge e = first.edge();
+        RoofEdge f = last.edge();
         RoofEdge edge = new RoofEdge(
                 "",
                 e.kind(),
                 e.planes(),
-                before ? (same ? f.from() : f.to()) : e.from(),
-                after ? (same ? f.to() : f.from()) : e.to(),
+                e.from(),
+                f.to(),
                 0,
                 alike(e.angle(), f.angle()) ? e.angle() : OptionalDouble.empty(),
                 OptionalDouble.empty());
-        return new Piece(edge, before ? start : a.from(), after ? end : a.to(), a.length() + b.length());
+        return new Piece(
+                edge, first.from(), last.to(), first.leaving(), last.arriving(), first.length() + gap + last.length());
     }
 
     /** An edge along the arc beside a flat plane has no one angle. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.algorithm.locate.SimplePointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -50,8 +51,7 @@ final class Valleys {
                 .sorted(Comparator.comparingDouble(s -> -s.length()))
                 .toList();
         Set<Side> taken = Collections.newSetFromMap(new IdentityHashMap<>());
-        List<Valley> valleys =
-                besideCurves(outer.stream().filter(Valleys::isCurved).toList(), sloping, taken);
+        List<Valley> valleys = besideCurves(outer, sloping, taken);
         for (Side a : sloping) {
             if (taken.contains(a)) {
                 continue;
@@ -75,20 +75,23 @@ final class Valleys {
 
     /**
      * Valleys between curved planes and flat ones, a piece for each facet. They follow the curve: a side that the flat plane
-     * has beside it, often sawn straight, is their other side. Near the crown water runs along them, and yet the plane
-     * beyond rises: what comes down there runs in the valley too.
+     * has beside it, often sawn straight, is their other side, also where it runs level below the crown or with the fall at
+     * the foot. Near the crown water runs along them, and yet the plane beyond rises: what comes down there runs in the
+     * valley too.
      */
-    private List<Valley> besideCurves(List<Side> curved, List<Side> flat, Set<Side> taken) {
+    private List<Valley> besideCurves(List<Side> outer, List<Side> sloping, Set<Side> taken) {
         List<Valley> valleys = new ArrayList<>();
+        List<Side> flat = outer.stream().filter(s -> !isCurved(s)).toList();
         IdentityHashMap<Side, Double> common = new IdentityHashMap<>();
-        for (Side b : curved) {
-            boolean sloping = b.slope() > LEVEL && EdgeKinds.outer(b) == EdgeKind.EAVE;
-            List<Side> beside = (sloping ? flat : List.<Side>of())
-                    .stream().filter(a -> isBesideCurve(a, b)).toList();
-            beside.forEach(a -> common.merge(a, common(a, b), Double::sum));
-            under(b).or(() -> beside.stream().map(Side::plane).findFirst()).ifPresent(plane -> {
+        for (Side b : outer.stream().filter(Valleys::isCurved).toList()) {
+            boolean runsInto = b.slope() > LEVEL && EdgeKinds.outer(b) == EdgeKind.EAVE;
+            Stream<Side> beside = runsInto ? sloping.stream().filter(a -> isBesideCurve(a, b)) : Stream.empty();
+            under(b).or(() -> beside.map(Side::plane).findFirst()).ifPresent(plane -> {
                 taken.add(b);
                 valleys.add(valley(b, plane, List.of(b)));
+                flat.stream()
+                        .filter(a -> a.plane().id().equals(plane.id()) && isBesideCurve(a, b))
+                        .forEach(a -> common.merge(a, common(a, b), Double::sum));
             });
         }
         flat.stream().filter(a -> common.getOrDefault(a, 0.0) > a.length() / 2).forEach(a -> {
