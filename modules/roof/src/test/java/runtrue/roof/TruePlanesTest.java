@@ -130,13 +130,23 @@ class TruePlanesTest {
                 .isEmpty();
     }
 
-    /** Spaces of 1.2, 1.2, 2.4 and 1.2 m: the line at 3.5 m falls in the gap that the lost one of the bay leaves. */
+    /**
+     * Spaces of 1.2, 1.2, 2.4 and 1.2 m: one line is lost, at 4.1 m. Of the others' lines in the gap, at 3.5 and 5 m, the
+     * nearer one tells of it.
+     */
     @Test
     void in_a_bay_at_its_own_spacing_that_lost_a_line_the_gap_is_told_of() {
         assertThat(bearing(List.of(roof()), setOutForItself(1.7, 2.9, 5.3)).faults())
                 .extracting(f -> f.kind() + " " + Math.round(f.v() * 10))
-                .contains(LineFault.Kind.MISSING + " 35")
-                .doesNotContain(LineFault.Kind.MISSING + " 20");
+                .containsExactly(LineFault.Kind.MISSING + " 35");
+    }
+
+    /** Spaces of 1, 3 and 1.5 m with 1 m as the usual one: two are lost, at 2.5 and 3.5 m. */
+    @Test
+    void a_gap_with_room_for_two_lines_is_told_of_twice() {
+        assertThat(bearing(List.of(roof()), setOutForItself(1.5, 4.5, 5.5)).faults())
+                .extracting(f -> f.kind() + " " + Math.round(f.v() * 10))
+                .containsExactly(LineFault.Kind.MISSING + " 20", LineFault.Kind.MISSING + " 35");
     }
 
     @Test

@@ -3,6 +3,8 @@ package runtrue.roof.bearing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -93,7 +95,10 @@ public final class LineFaults {
         }
     }
 
-    /** Whether the lines in the bay that a line leaves bare are a set-out of their own with no room for it. */
+    /**
+     * Whether the lines in the bay that a line leaves bare are a set-out of their own with no room for it, or with room for
+     * one that another line tells of.
+     */
     private static boolean isSetOutForItself(Interval bay, SupportLine bare, List<SupportLine> lines) {
         List<SupportLine> within = lines.stream()
                 .filter(l -> covered(bay, l) > MOST * bay.length())
@@ -104,16 +109,39 @@ public final class LineFaults {
             return false;
         }
         List<Double> spaces = new ArrayList<>();
-        double around = Double.POSITIVE_INFINITY;
         for (int i = 1; i < within.size(); i++) {
-            double space = within.get(i).v() - within.get(i - 1).v();
-            spaces.add(space);
-            if (within.get(i - 1).v() < bare.v() && bare.v() < within.get(i).v()) {
-                around = space;
-            }
+            spaces.add(within.get(i).v() - within.get(i - 1).v());
         }
         spaces.sort(Comparator.naturalOrder());
-        return around <= SPACING * spaces.get((spaces.size() - 1) / 2);
+        double usual = spaces.get((spaces.size() - 1) / 2);
+        for (int i = 1; i < within.size(); i++) {
+            Interval gap = new Interval(within.get(i - 1).v(), within.get(i).v());
+            if (gap.from() < bare.v() && bare.v() < gap.to()) {
+                return gap.length() <= SPACING * usual
+                        || lost(gap, usual, bare(gap, within, lines)).noneMatch(bare::equals);
+            }
+        }
+        return false;
+    }
+
+    private static List<SupportLine> bare(Interval gap, List<SupportLine> within, List<SupportLine> lines) {
+        return lines.stream()
+                .filter(l -> !within.contains(l) && gap.from() < l.v() && l.v() < gap.to())
+                .toList();
+    }
+
+    /**
+     * Of the lines that other bays have in a gap of a bay's own set-out, those that tell of what it has lost: one for each
+     * line that the gap has room for, the nearest to where it would lie.
+     */
+    private static Stream<SupportLine> lost(Interval gap, double usual, List<SupportLine> bare) {
+        long spaces = Math.max(2, Math.round(gap.length() / usual));
+        return LongStream.range(1, spaces).mapToObj(i -> {
+            double place = gap.from() + gap.length() * i / spaces;
+            return bare.stream()
+                    .min(Comparator.comparingDouble(l -> Math.abs(l.v() - place)))
+                    .orElseThrow();
+        });
     }
 
     private static double length(SupportLine line) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.geometry.euclidean.threed.AffineTransformMatrix3D;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.jspecify.annotations.Nullable;
 import runtrue.ifc.IfcEntity;
 import runtrue.ifc.IfcException;
 import runtrue.ifc.IfcModel;
@@ -18,7 +19,8 @@ import runtrue.step.StepException;
  * How far the products of one model extend, found without making their faces: enough to tell that something is nowhere
  * near a roof. A box is never too small: openings and cuts are left out of account, and a body of a kind that has no
  * simple box gets one that all its points and lengths together fit in. Where the body's records are broken, a bounding box
- * that the model states counts instead. Neither the placement alone nor the storey bounds a body, and so they say nothing.
+ * that the model states counts instead, its own or that of the assembly that it is a part of. Neither the placement alone
+ * nor the storey bounds a body, and so they say nothing.
  */
 final class Extents {
     private static final List<String> NO_BODY =
@@ -38,22 +40,38 @@ final class Extents {
     /** World metres less the origin; empty when it has no body, or one whose extent nothing tells. */
     Optional<Box> of(IfcEntity product) {
         try {
-            AffineTransformMatrix3D placement = model.placement(product);
-            List<IfcEntity> shapes = product.optionalRef("Representation")
-                    .map(shape -> shape.refs("Representations"))
-                    .orElse(List.of());
-            Optional<Box> body = body(shapes, placement);
-            return (body.isPresent() ? body : stated(shapes, placement)).map(this::metres);
+            Optional<Box> box = body(product);
+            for (IfcEntity whole = product; box.isEmpty() && whole != null; whole = assemblyOf(whole)) {
+                box = stated(whole);
+            }
+            return box.map(this::metres);
         } catch (IfcException | StepException | IllegalStateException | IllegalArgumentException e) {
             // Whoever reads the body itself will say what is wrong with it.
             return Optional.empty();
         }
     }
 
-    private Optional<Box> body(List<IfcEntity> shapes, AffineTransformMatrix3D placement) {
+    /** The assembly that a product is a part of and that has no body of its own: a box that it states holds its parts. */
+    private @Nullable IfcEntity assemblyOf(IfcEntity product) {
+        IfcEntity whole = model.whole(product);
+        return whole != null
+                        && whole.isA("IfcElementAssembly")
+                        && shapes(whole).stream().allMatch(shape -> NO_BODY.contains(identifier(shape)))
+                ? whole
+                : null;
+    }
+
+    private static List<IfcEntity> shapes(IfcEntity product) {
+        return product.optionalRef("Representation")
+                .map(shape -> shape.refs("Representations"))
+                .orElse(List.of());
+    }
+
+    private Optional<Box> body(IfcEntity product) {
+        AffineTransformMatrix3D placement = model.placement(product);
         try {
             Corners corners = new Corners(model, shared);
-            for (IfcEntity shape : shapes) {
+            for (IfcEntity shape : shapes(product)) {
                 if (!NO_BODY.contains(identifier(shape)) && !corners.addItems(shape, placement)) {
                     return Optional.empty();
                 }
@@ -68,9 +86,10 @@ final class Extents {
         return shape.text("RepresentationIdentifier").toUpperCase(Locale.ROOT);
     }
 
-    private Optional<Box> stated(List<IfcEntity> shapes, AffineTransformMatrix3D placement) {
+    private Optional<Box> stated(IfcEntity product) {
+        AffineTransformMatrix3D placement = model.placement(product);
         Corners corners = new Corners(model, shared);
-        for (IfcEntity shape : shapes) {
+        for (IfcEntity shape : shapes(product)) {
             if (identifier(shape).equals("BOX") && !corners.addItems(shape, placement)) {
                 return Optional.empty();
             }

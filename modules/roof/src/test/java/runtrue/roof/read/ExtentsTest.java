@@ -99,6 +99,33 @@ class ExtentsTest {
         });
     }
 
+    private static final String BROKEN_PART = """
+            #21=IFCPRODUCTDEFINITIONSHAPE($,$,(#22));
+            #22=IFCSHAPEREPRESENTATION(#2,'Body','SweptSolid',(#99));
+            #30=IFCELEMENTASSEMBLY('0000000000000000000030',$,'Rack',$,$,#35,#31,$,$,$);
+            #35=IFCLOCALPLACEMENT($,#5);
+            #36=IFCRELAGGREGATES('0000000000000000000036',$,$,$,#30,(#20));
+            #32=IFCSHAPEREPRESENTATION(#2,'Box','BoundingBox',(#34));
+            #34=IFCBOUNDINGBOX(#9,4.,5.,6.);
+            """;
+
+    @Test
+    void a_broken_part_lies_within_the_box_that_its_assembly_states() {
+        assertThat(box(BROKEN_PART + "#31=IFCPRODUCTDEFINITIONSHAPE($,$,(#32));"))
+                .hasValueSatisfying(box -> {
+                    assertThat(box.low()).isEqualTo(Vector3D.of(10, 20, 30));
+                    assertThat(box.high()).isEqualTo(Vector3D.of(14, 25, 36));
+                });
+    }
+
+    @Test
+    void an_assembly_with_a_body_of_its_own_may_have_its_box_around_that_alone() {
+        assertThat(box(BROKEN_PART + """
+                        #31=IFCPRODUCTDEFINITIONSHAPE($,$,(#32,#33));
+                        #33=IFCSHAPEREPRESENTATION(#2,'Body','SweptSolid',(#98));
+                        """)).isEmpty();
+    }
+
     @Test
     void nothing_is_known_of_what_is_broken_and_states_no_box() {
         String broken = """
