@@ -49,8 +49,36 @@ class AdvancedBrepTest {
                         10));
     }
 
+    /** Formulas of any handbook of mathematics, of solids of revolution by Pappus and Guldin; radii 2 and 1 m and so on. */
+    static Stream<Arguments> turnedBodies() {
+        double pi = Math.PI;
+        double slant = Math.sqrt(1 + 1.5 * 1.5);
+        double parabola = Math.pow(4 + 4 * 1.5 * 1.5, 1.5) - 8;
+        return Stream.of(
+                // V = pi h / 3 (R2 + R r + r2), A = pi (R + r) s + pi (R2 + r2)
+                body("frustum", t -> TurnedBodies.frustum(t, 2000, 1000, 1500), 3.5 * pi, pi * (3 * slant + 5), 1),
+                // V = pi R2 h / 2, A = pi R / (6 h2) ((R2 + 4 h2)^(3/2) - R3) + pi R2
+                body(
+                        "paraboloid",
+                        t -> TurnedBodies.paraboloid(t, 2000, 1500),
+                        3 * pi,
+                        pi * 2 / (6 * 2.25) * parabola + 4 * pi,
+                        1.3),
+                // V = pi h2 (3 R - h) / 3, A = 2 pi R h + pi a2, a2 = h (2 R - h)
+                body("cap", t -> TurnedBodies.cap(t, 5000, 1000), 14 * pi / 3, 10 * pi + 9 * pi, 3),
+                // V = pi a b h, A = girth h + 2 pi a b; girth of an ellipse of half axes 2 and 1: 9.688448220547675
+                body(
+                        "elliptic cylinder",
+                        t -> TurnedBodies.ellipticCylinder(t, 2000, 1000, 3000),
+                        6 * pi,
+                        3 * 9.688448220547675 + 4 * pi,
+                        0.5),
+                // A quarter of V = 2 pi2 R r2 and of A = 4 pi2 R r, and the two ends
+                body("elbow", t -> TurnedBodies.elbow(t, 2000, 500), pi * pi / 4, pi * pi + 0.5 * pi, 0.5));
+    }
+
     @ParameterizedTest(name = "{0}")
-    @MethodSource("bodies")
+    @MethodSource({"bodies", "turnedBodies"})
     void close_and_have_their_volume_and_area(String name, String data, double volume, double area, double radius) {
         Shape.Body body = ModelText.body(data);
         assertThat(body.remarks()).isEmpty();
