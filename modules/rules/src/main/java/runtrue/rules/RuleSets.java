@@ -1,21 +1,30 @@
 package runtrue.rules;
 
 import java.nio.file.Path;
-import runtrue.rules.read.Bundled;
+import java.util.Optional;
+import runtrue.rules.extend.RuleFile;
 import runtrue.rules.read.RuleSetReader;
-import runtrue.rules.yaml.YamlFile;
 
 /** Loads rule sets. Pure: may run beside the reading of models, which hides what the expression library costs to start. */
 public final class RuleSets {
     private RuleSets() {}
 
     /**
-     * Reads, validates and compiles a rule set.
+     * Reads, validates and compiles a rule set with those that it extends.
      *
      * @throws RuleException with one line per error, each with file, line and column
      */
     public static RuleSet load(Path file) {
-        return RuleSetReader.read(YamlFile.read(file));
+        return load(file, Optional.empty());
+    }
+
+    /**
+     * The same, where a rule set may extend one of a folder.
+     *
+     * @param folder where those of the program lie, which people may edit; those inside the program stand in for it
+     */
+    public static RuleSet load(Path file, Optional<Path> folder) {
+        return RuleSetReader.read(RuleFile.of(file, folder));
     }
 
     /**
@@ -24,6 +33,6 @@ public final class RuleSets {
      * @throws RuleException when there is none of that name
      */
     public static RuleSet bundled(String name) {
-        return RuleSetReader.read(Bundled.file("rule-sets", name));
+        return RuleSetReader.read(RuleFile.bundled(name));
     }
 }

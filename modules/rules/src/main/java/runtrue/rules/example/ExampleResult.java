@@ -10,4 +10,8 @@ public record ExampleResult(Example example, String got, String fault) {
     public boolean holds() {
         return fault.isEmpty();
     }
+
+    ExampleResult adding(String remark) {
+        return new ExampleResult(example, got, fault + remark);
+    }
 }

@@ -4,16 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleSet;
 import runtrue.rules.Table;
+import runtrue.rules.Uses;
 import runtrue.rules.cel.Evaluator.Lookup;
 import runtrue.rules.cel.Evaluator.NoAnswerException;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.TableSpec;
+import runtrue.rules.extend.RuleSources;
 import runtrue.rules.judge.RuleTrial;
 import runtrue.rules.units.Quantities;
 
@@ -42,9 +45,23 @@ public final class ExampleRun {
         for (Example example : book.examples()) {
             Rule rule = book.rules().rule(example.rule()).orElseThrow();
             answers = example.tables();
-            results.add(compare(rule, example, trial.apply(rule, facts(rule, example))));
+            ExampleResult result = compare(rule, example, trial.apply(rule, facts(rule, example)));
+            results.add(result.holds() ? result : result.adding(changed(rule)));
         }
         return results;
+    }
+
+    /** Where a rule or a definition that it uses was changed by an extending rule set, its examples may have to change. */
+    private String changed(Rule rule) {
+        RuleSources sources = book.rules().sources();
+        return Stream.concat(
+                        Stream.of("rules." + rule.id()),
+                        Uses.definitions(rule, book.rules()).stream().map(d -> "definitions." + d))
+                .flatMap(name -> sources.changedIn(name).stream())
+                .sorted()
+                .findFirst()
+                .map(place -> ". It is changed at " + place + "; give rule " + rule.id() + " examples of its own there")
+                .orElse("");
     }
 
     private Lookup lookup(RuleSet rules, TableSpec spec) {

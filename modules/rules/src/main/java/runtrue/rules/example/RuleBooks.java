@@ -1,43 +1,50 @@
 package runtrue.rules.example;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
+import runtrue.rules.extend.Layer;
+import runtrue.rules.extend.Layered;
+import runtrue.rules.extend.Layers;
+import runtrue.rules.extend.RuleFile;
 import runtrue.rules.read.Bundled;
 import runtrue.rules.read.RuleSetReader;
 import runtrue.rules.yaml.NearMiss;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.SchemaCheck;
-import runtrue.rules.yaml.YamlFile;
 import runtrue.rules.yaml.YamlValue;
-import runtrue.rules.yaml.YamlValue.Entry;
 import runtrue.rules.yaml.YamlValue.Mapping;
 
 /**
  * Reads rule sets with their examples. These stand under a rule's key {@code examples}, or in a file of the same name in a
- * folder {@code examples} beside the rule set. Checks of models read no examples.
+ * folder {@code examples} beside the rule set. Those that a rule set gives for a rule of one that it extends stand in for that
+ * one's own. Checks of models read no examples.
  */
 public final class RuleBooks {
-    private static final String FOLDER = "examples";
+    private final Layered layered;
+    private final RuleSet rules;
+    private final Problems problems = new Problems();
+    private final Map<String, Mapping> byRule = new LinkedHashMap<>();
 
-    private RuleBooks() {}
+    private RuleBooks(Layered layered) {
+        this.layered = layered;
+        this.rules = RuleSetReader.read(layered);
+    }
 
     /**
-     * A rule set, with a file of examples where there is one.
+     * A rule set with its examples.
      *
      * @throws RuleException with one line per error, each with file, line and column
      */
     public static RuleBook load(Path file) {
-        Path examples = file.resolveSibling(FOLDER).resolve(String.valueOf(file.getFileName()));
-        return read(
-                YamlFile.read(file),
-                Files.isRegularFile(examples) ? Optional.of(YamlFile.read(examples)) : Optional.empty());
+        return read(RuleFile.of(file, Optional.empty()));
     }
 
     /**
@@ -46,29 +53,23 @@ public final class RuleBooks {
      * @throws RuleException when there is none of that name
      */
     public static RuleBook bundled(String name) {
-        return read(Bundled.file("rule-sets", name), Bundled.find("rule-sets/" + FOLDER, name));
+        return read(RuleFile.bundled(name));
     }
 
-    private static RuleBook read(YamlFile file, Optional<YamlFile> apart) {
-        RuleSet rules = RuleSetReader.read(file);
-        Problems problems = new Problems();
-        Optional<Mapping> top = file.parse(problems);
-        Optional<Mapping> others = apart.flatMap(f -> f.parse(problems));
-        others.ifPresent(o -> SchemaCheck.check(o, Bundled.schema("rule-examples"), problems));
-        problems.throwIfAny();
-        Optional<Mapping> byRule = others.flatMap(o -> o.mapping("examples"));
-        byRule.ifPresent(all -> unknownRules(rules, all, problems));
+    /** A rule set by its file. */
+    public static RuleBook read(RuleFile file) {
+        return new RuleBooks(Layers.read(file)).book();
+    }
+
+    private RuleBook book() {
+        layered.chain().forEach(this::layer);
         List<Example> examples = new ArrayList<>();
         List<Never> nevers = new ArrayList<>();
-        for (YamlValue item : top.map(t -> t.items("rules")).orElse(List.of())) {
-            if (item instanceof Mapping mapping) {
-                Rule rule = mapping.text("id").flatMap(rules::rule).orElseThrow();
+        for (Rule rule : rules.rules()) {
+            Mapping given = byRule.get(rule.id());
+            if (given != null) {
                 ExampleReader reader = new ExampleReader(rules, rule, problems);
-                mapping.mapping("examples").ifPresent(reader::read);
-                byRule.flatMap(all -> all.mapping(rule.id())).ifPresent(all -> {
-                    twice(rule, mapping, all, problems);
-                    reader.read(all);
-                });
+                reader.read(given);
                 examples.addAll(reader.examples());
                 nevers.addAll(reader.nevers());
             }
@@ -77,20 +78,52 @@ public final class RuleBooks {
         return new RuleBook(rules, examples, nevers);
     }
 
-    private static void twice(Rule rule, Mapping inRule, Mapping apart, Problems problems) {
-        Entry own = inRule.entries().get("examples");
-        if (own != null) {
-            problems.add(
-                    apart.place(),
-                    "rule \"" + rule.id() + "\" has examples already, at " + own.keyPlace()
-                            + "; keep them in one place");
+    private void layer(Layer layer) {
+        Map<String, Mapping> own = new LinkedHashMap<>();
+        for (YamlValue item : layer.top().items("rules")) {
+            if (item instanceof Mapping rule) {
+                rule.mapping("examples").ifPresent(e -> own.put(rule.text("id").orElse(""), e));
+            }
         }
+        layer.top()
+                .mapping("changes")
+                .flatMap(c -> c.mapping("rules"))
+                .ifPresent(ids -> ids.entries()
+                        .keySet()
+                        .forEach(id -> ids.mapping(id)
+                                .flatMap(c -> c.mapping("examples"))
+                                .ifPresent(e -> own.put(id, e))));
+        apart(layer)
+                .ifPresent(others -> others.entries().forEach((id, entry) -> {
+                    Mapping already = own.get(id);
+                    if (already != null) {
+                        problems.add(
+                                entry.keyPlace(),
+                                "rule \"" + id + "\" has examples already, at " + already.place()
+                                        + "; keep them in one place");
+                    } else if (entry.value() instanceof Mapping examples) {
+                        own.put(id, examples);
+                    }
+                }));
+        byRule.putAll(own);
     }
 
-    private static void unknownRules(RuleSet rules, Mapping byRule, Problems problems) {
+    /** Those in a file of their own, by rule. */
+    private Optional<Mapping> apart(Layer layer) {
+        Optional<Mapping> top = layer.file().examples().flatMap(file -> file.parse(problems));
+        top.ifPresent(t -> SchemaCheck.check(t, Bundled.schema("rule-examples"), problems));
+        problems.throwIfAny();
+        Optional<Mapping> others = top.flatMap(t -> t.mapping("examples"));
+        others.ifPresent(this::unknownRules);
+        return others;
+    }
+
+    /** Rules that were switched off keep their examples in the file of the rule set that has them. */
+    private void unknownRules(Mapping others) {
         TreeSet<String> ids = new TreeSet<>();
         rules.rules().forEach(rule -> ids.add(rule.id()));
-        byRule.entries().forEach((id, entry) -> {
+        rules.sources().switchedOff().forEach(off -> ids.add(off.rule()));
+        others.entries().forEach((id, entry) -> {
             if (!ids.contains(id)) {
                 problems.add(entry.keyPlace(), "there is no rule \"" + id + "\"" + NearMiss.hint(id, ids));
             }

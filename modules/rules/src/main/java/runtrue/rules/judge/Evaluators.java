@@ -5,12 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import runtrue.rules.RoofSystem;
-import runtrue.rules.Rule;
 import runtrue.rules.RuleSet;
 import runtrue.rules.Table;
+import runtrue.rules.Uses;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.Evaluator.Lookup;
 import runtrue.rules.cel.Evaluator.NoAnswerException;
@@ -29,11 +28,7 @@ final class Evaluators {
     static Evaluator of(RuleSet rules, Function<TableSpec, Lookup> answers) {
         List<Expression> expressions = new ArrayList<>();
         rules.edgeZoneWidth().ifPresent(expressions::add);
-        for (Rule rule : rules.rules()) {
-            Stream.of(rule.when(), rule.require(), rule.measure()).forEach(e -> e.ifPresent(expressions::add));
-            rule.unassessable().forEach(u -> expressions.add(u.when()));
-            rule.limits().forEach(limit -> limit.expression().ifPresent(expressions::add));
-        }
+        rules.rules().forEach(rule -> expressions.addAll(Uses.expressions(rule)));
         Map<TableSpec, Lookup> lookups = new HashMap<>();
         rules.tables().forEach(spec -> lookups.put(spec, answers.apply(spec)));
         return new Evaluator(expressions, rules.definitions(), lookups);

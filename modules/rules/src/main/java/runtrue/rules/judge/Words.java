@@ -6,14 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import runtrue.rules.Outcome;
 import runtrue.rules.Quantity;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleSet;
-import runtrue.rules.cel.Expression;
-import runtrue.rules.cel.ExpressionCompiler;
+import runtrue.rules.Uses;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
@@ -26,11 +23,11 @@ final class Words {
     private static final String PIECES = " pcs";
 
     private final Map<String, FactSpec> specs = new HashMap<>();
-    private final Map<String, Expression> definitions;
+    private final RuleSet rules;
 
     Words(FactCatalogue catalogue, RuleSet rules) {
         catalogue.all().forEach(fact -> specs.put(fact.name(), fact));
-        definitions = rules.definitions();
+        this.rules = rules;
     }
 
     String message(Rule rule, Group group) {
@@ -103,14 +100,8 @@ final class Words {
 
     /** Every fact that the rule rests on, as {@code name = value unit (evidence)}. */
     List<String> facts(Rule rule, Subject subject) {
-        TreeSet<String> names = new TreeSet<>();
-        rule.when().ifPresent(e -> collect(e, names));
-        rule.unassessable().forEach(u -> collect(u.when(), names));
-        rule.require().ifPresent(e -> collect(e, names));
-        rule.measure().ifPresent(e -> collect(e, names));
-        rule.limits().forEach(limit -> limit.expression().ifPresent(e -> collect(e, names)));
         List<String> facts = new ArrayList<>();
-        for (String name : names) {
+        for (String name : Uses.facts(rule, rules)) {
             Optional<Facts.Fact> fact = subject.facts().find(name);
             String evidence = fact.isPresent()
                             && fact.get() instanceof Facts.Known known
@@ -120,19 +111,6 @@ final class Words {
             facts.add(name + " = " + value(name, subject.facts()) + evidence);
         }
         return facts;
-    }
-
-    private void collect(Expression expression, Set<String> names) {
-        for (String name : expression.names()) {
-            if (name.startsWith(ExpressionCompiler.DEFINED)) {
-                Expression definition = definitions.get(name.substring(ExpressionCompiler.DEFINED.length()));
-                if (definition != null) {
-                    collect(definition, names);
-                }
-            } else {
-                names.add(name);
-            }
-        }
     }
 
     private String value(String name, Facts facts) {

@@ -19,11 +19,14 @@ import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
 import runtrue.rules.cel.SubjectKind;
 import runtrue.rules.cel.TableSpec;
+import runtrue.rules.extend.Layered;
+import runtrue.rules.extend.Layers;
+import runtrue.rules.extend.RuleFile;
+import runtrue.rules.extend.RuleSources;
 import runtrue.rules.units.Dimension;
 import runtrue.rules.units.Unit;
 import runtrue.rules.yaml.NearMiss;
 import runtrue.rules.yaml.Problems;
-import runtrue.rules.yaml.YamlFile;
 import runtrue.rules.yaml.YamlValue;
 import runtrue.rules.yaml.YamlValue.Mapping;
 import runtrue.rules.yaml.YamlValue.Scalar;
@@ -40,10 +43,9 @@ public final class RuleSetReader {
     private final Mapping top;
     private final ExpressionCompiler compiler;
 
-    private RuleSetReader(YamlFile file, Mapping top, Problems problems) {
+    private RuleSetReader(Mapping top, Problems problems) {
         this.top = top;
         this.problems = problems;
-        Bundled.validate(file, top, "rule-sets", "rule-set", problems);
         tables();
         declareDefinitions();
         List<FactSpec> everything = new ArrayList<>(catalogue.all());
@@ -51,15 +53,17 @@ public final class RuleSetReader {
         compiler = new ExpressionCompiler(everything, tables, problems);
     }
 
-    /** A rule set, or an exception with everything that is wrong with the file. */
-    public static RuleSet read(YamlFile file) {
-        Problems problems = new Problems();
-        Optional<Mapping> root = file.parse(problems);
-        problems.throwIfAny();
-        return new RuleSetReader(file, root.orElseThrow(), problems).ruleSet(file);
+    /** A rule set, or an exception with everything that is wrong with its files. */
+    public static RuleSet read(RuleFile file) {
+        return read(Layers.read(file));
     }
 
-    private RuleSet ruleSet(YamlFile file) {
+    /** The same of files that were put together before. */
+    public static RuleSet read(Layered layered) {
+        return new RuleSetReader(layered.top(), new Problems()).ruleSet(layered);
+    }
+
+    private RuleSet ruleSet(Layered layered) {
         definitions();
         Optional<Mapping> edgeZone = top.mapping("edge_zone");
         Optional<Expression> width = edgeZone.flatMap(zone -> zone.scalar("width"))
@@ -67,17 +71,18 @@ public final class RuleSetReader {
         List<Rule> rules = rules();
         problems.throwIfAny();
         return new RuleSet(
-                top.text("rule_set").orElse(""),
-                top.text("version").orElse(""),
+                layered.last().name(),
+                layered.version(),
                 top.text("title").orElse(""),
-                file.name(),
-                file.hash(),
+                layered.last().file().yaml().name(),
+                layered.hash(),
                 width,
                 edgeZone.flatMap(zone -> zone.text("source")).orElse(""),
                 definitions,
                 tables,
                 ownTables,
-                rules);
+                rules,
+                RuleSources.of(layered));
     }
 
     private void tables() {

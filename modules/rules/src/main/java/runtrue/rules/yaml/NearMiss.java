@@ -24,21 +24,22 @@ public final class NearMiss {
                 .orElse("");
     }
 
-    /** Levenshtein distance. */
+    /** Letters left out, added or taken for another, and neighbours that changed places, each counted as one. */
     static int edits(String a, String b) {
-        int[] before = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            before[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            int[] now = new int[b.length() + 1];
-            now[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int swap = before[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                now[j] = Math.min(swap, Math.min(before[j], now[j - 1]) + 1);
+        int[][] edits = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            for (int j = 0; j <= b.length(); j++) {
+                if (i == 0 || j == 0) {
+                    edits[i][j] = i + j;
+                    continue;
+                }
+                int other = edits[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                edits[i][j] = Math.min(other, Math.min(edits[i - 1][j], edits[i][j - 1]) + 1);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    edits[i][j] = Math.min(edits[i][j], edits[i - 2][j - 2] + 1);
+                }
             }
-            before = now;
         }
-        return before[b.length()];
+        return edits[a.length()][b.length()];
     }
 }

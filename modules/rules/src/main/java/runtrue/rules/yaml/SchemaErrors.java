@@ -48,6 +48,8 @@ final class SchemaErrors {
             problems.add(keyPlace(value, property), unknownKey(error, property));
         } else if ("required".equals(keyword)) {
             problems.add(value.place(), "\"" + property + "\" is missing here");
+        } else if ("dependentRequired".equals(keyword)) {
+            problems.add(value.place(), "\"" + error.getArguments()[0] + "\" is missing here");
         } else if (error.getSchemaNode() != null && error.getSchemaNode().isBoolean()) {
             problems.add(value.place(), "this key and another one here exclude each other");
         } else {

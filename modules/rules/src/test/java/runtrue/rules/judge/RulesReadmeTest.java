@@ -43,17 +43,15 @@ class RulesReadmeTest {
         return examples;
     }
 
-    private Path copyWithTheRuleOfTheReadme() throws IOException {
-        String copy = Files.readString(RULES.resolve("rule-sets/long-run-sheets.yaml"))
-                .replace("rule_set: long-run-sheets", "rule_set: ours");
-        Path ours = folder.resolve("ours.yaml");
-        Files.writeString(ours, copy + "\n" + examples().get(0));
-        return ours;
+    /** Steps 1 and 2, by the words of the readme alone. */
+    private Path ruleSetOfTheReadme() throws IOException {
+        return Files.writeString(
+                folder.resolve("ours.yaml"), examples().get(0) + examples().get(1));
     }
 
     @Test
     void the_examples_of_the_rule_of_the_readme_hold() throws IOException {
-        RuleBook book = RuleBooks.load(copyWithTheRuleOfTheReadme());
+        RuleBook book = RuleBooks.load(ruleSetOfTheReadme());
         assertThat(book.without("narrow-strip")).isEmpty();
         assertThat(ExampleRun.of(book))
                 .isNotEmpty()
@@ -62,7 +60,7 @@ class RulesReadmeTest {
 
     @Test
     void the_rule_of_the_readme_finds_narrow_strips() throws IOException {
-        RuleSet rules = RuleSets.load(copyWithTheRuleOfTheReadme());
+        RuleSet rules = RuleSets.load(ruleSetOfTheReadme());
         DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.empty(), Map.of());
         DropFacts drop = new DropFacts("demo", 1, List.of(), List.of(), false, false);
         TestRoofs good = TestRoofs.gentle();
@@ -80,9 +78,24 @@ class RulesReadmeTest {
     }
 
     @Test
+    void the_rule_set_of_the_readme_that_changes_another_loads_and_its_examples_hold() throws IOException {
+        Path file = Files.writeString(folder.resolve("north-works.yaml"), example("rule_set: north-works"));
+        RuleBook book = RuleBooks.load(file);
+        assertThat(book.rules().rule("stated-area")).isEmpty();
+        assertThat(book.rules().rule("minimum-pitch").orElseThrow().source()).startsWith("Our own practice");
+        assertThat(ExampleRun.of(book))
+                .isNotEmpty()
+                .allSatisfy(r -> assertThat(r.fault()).isEmpty());
+    }
+
+    private static String example(String start) throws IOException {
+        return examples().stream().filter(e -> e.startsWith(start)).findFirst().orElseThrow();
+    }
+
+    @Test
     void the_settings_of_the_readme_load() throws IOException {
         Path file = folder.resolve(SettingsFiles.NAME);
-        Files.writeString(file, examples().get(1));
+        Files.writeString(file, example("system: kestrel-500"));
         DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.of(file), Map.of());
         assertThat(settings.si("uplift.corner")).contains(2400.0);
     }
