@@ -68,6 +68,28 @@ public record BuildUpItem(
      * @param word for one of it: {@code box}
      * @param width of a roll, metres, else 0
      * @param length of a roll or a stock length, metres, else 0
+     * @param kerf that a cut takes off a stock length, metres
+     * @param shortest piece of a run of lapped stock lengths, metres; 0 for any
+     * @param laid which way a roll runs; empty where that is not stated
      */
-    public record Packing(double holds, String word, double width, double length) {}
+    public record Packing(
+            double holds,
+            String word,
+            double width,
+            double length,
+            double kerf,
+            double shortest,
+            Optional<RollRun> laid) {
+        static Packing pack(double holds, String word) {
+            return new Packing(holds, word, 0, 0, 0, 0, Optional.empty());
+        }
+
+        static Packing stock(double length, double kerf, double shortest) {
+            return new Packing(length, "stock length", 0, length, kerf, shortest, Optional.empty());
+        }
+
+        static Packing roll(double width, double length, Optional<RollRun> laid) {
+            return new Packing(width * length, "roll", width, length, 0, 0, laid);
+        }
+    }
 }

@@ -119,9 +119,14 @@ final class ItemReader {
     private Optional<Packing> packing(Mapping item, Dimension dimension) {
         Optional<Double> stock = length(item, "stock");
         if (stock.isPresent()) {
-            return tooShort(item, stock.get(), length(item, "lap").orElse(0.0))
-                    ? Optional.empty()
-                    : Optional.of(new Packing(stock.get(), "stock length", 0, stock.get()));
+            double lap = length(item, "lap").orElse(0.0);
+            double shortest = length(item, "shortest").orElse(0.0);
+            if (tooShort(item, stock.get(), lap)) {
+                return Optional.empty();
+            } else if (2 * shortest > stock.get() + lap) {
+                problems.add(item.place(), "the shortest piece is more than half of a stock length");
+            }
+            return Optional.of(Packing.stock(stock.get(), length(item, "kerf").orElse(0.0), shortest));
         }
         Optional<Mapping> roll = item.mapping("roll");
         if (roll.isPresent()) {
@@ -130,7 +135,7 @@ final class ItemReader {
         return item.mapping("pack")
                 .flatMap(pack -> pack.scalar("holds")
                         .flatMap(s -> positive(s, dimension))
-                        .map(holds -> new Packing(holds, pack.text("word").orElse("pack"), 0, 0)));
+                        .map(holds -> Packing.pack(holds, pack.text("word").orElse("pack"))));
     }
 
     private Optional<Packing> roll(Mapping item, Mapping roll) {
@@ -142,7 +147,8 @@ final class ItemReader {
                 || tooShort(item, length.get(), length(item, "lap").orElse(0.0))) {
             return Optional.empty();
         }
-        return Optional.of(new Packing(width.get() * length.get(), "roll", width.get(), length.get()));
+        return Optional.of(
+                Packing.roll(width.get(), length.get(), roll.text("laid").flatMap(RollRun::find)));
     }
 
     private boolean tooShort(Mapping item, double size, double lap) {
