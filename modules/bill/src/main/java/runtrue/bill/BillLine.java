@@ -1,6 +1,7 @@
 package runtrue.bill;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -21,6 +22,7 @@ import java.util.OptionalDouble;
  * @param length of each sheet or stock length, metres; else 0
  * @param mass of what is ordered, kilograms; empty where it is not known
  * @param pieces required lengths, laps included: what stock lengths are cut to; empty for what is not cut from stock
+ * @param cutting how stock lengths are cut to them; empty for what is not cut from stock
  * @param method how the net quantity was worked out
  * @param parts by plane; edges that belong to no plane have an empty one
  */
@@ -40,6 +42,7 @@ public record BillLine(
         double length,
         OptionalDouble mass,
         List<Pieces> pieces,
+        Optional<StockPlan> cutting,
         String method,
         String about,
         String source,
@@ -62,7 +65,7 @@ public record BillLine(
      * @param plane id; empty for edges of no plane
      * @param zone of clips: corner, edge or interior; empty for what is not told apart or not known
      * @param sharedWith other planes of the edges, with whom nothing is counted again
-     * @param count of sheets or stock lengths; 0 for what is packed over planes
+     * @param count of sheets, or of pieces cut from stock lengths; 0 for what is packed over planes
      * @param from ids of planes, edges, support lines or penetrations
      */
     public record Part(String plane, String zone, List<String> sharedWith, double net, long count, List<String> from) {

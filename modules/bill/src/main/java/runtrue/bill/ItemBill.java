@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.LongStream;
 import runtrue.bill.count.RoofSubjects;
 import runtrue.bill.count.Subject;
 import runtrue.roof.EdgeKind;
@@ -22,6 +23,9 @@ import runtrue.rules.units.Quantities;
 /** Lines of one item that is not cut to length: one, or one for each zone. */
 final class ItemBill {
     private static final String NO_ZONE = "zone not known";
+
+    /** A quantity that is so nearly a multiple of the stretches is one. */
+    private static final double SAME = 1e-6;
 
     private final BuildUpItem item;
     private final RoofSubjects roof;
@@ -101,17 +105,21 @@ final class ItemBill {
         }
         long laps = Thousandths.of(stock.map(StockRuns::laps).orElseGet(() -> rollLaps(taken))
                 / item.unit().inSi());
-        return Optional.of(line(variant, taken, Order.of(item, taken.net(), laps, taken.count()), stock));
+        Optional<StockPlan> plan = stock.map(s -> s.pieces().plan());
+        return Optional.of(line(variant, taken, Order.of(item, taken.net(), laps, plan), stock, plan));
     }
 
-    /** The quantity goes over the subject's unbroken stretches by their lengths. */
+    /** The quantity goes over the subject's unbroken stretches by their lengths; a multiple of them lies in as many rows. */
     private static long pieces(StockRuns stock, Subject subject, double quantity) {
         double length = subject.runs().stream().mapToDouble(r -> r).sum();
         if (length <= 0) {
-            return stock.add(quantity);
+            return stock.add(quantity, subject);
         }
-        return subject.runs().stream()
-                .mapToLong(run -> stock.add(run * quantity / length))
+        double share = quantity / length;
+        long rows = Math.max(1, Math.round(share));
+        double each = Math.abs(share - rows) < SAME ? 1 : share;
+        return LongStream.range(0, each == 1 ? rows : 1)
+                .flatMap(row -> subject.runs().stream().mapToLong(run -> stock.add(run * each, subject)))
                 .sum();
     }
 
@@ -125,7 +133,8 @@ final class ItemBill {
         return Thousandths.quantity(taken.net()) * item.unit().inSi() * (roll.holds() / covers - 1);
     }
 
-    private BillLine line(String variant, Taken taken, Order order, Optional<StockRuns> stock) {
+    private BillLine line(
+            String variant, Taken taken, Order order, Optional<StockRuns> stock, Optional<StockPlan> plan) {
         Optional<Double> mass = amounts.mass(item, roof.drop());
         return new BillLine(
                 variant.isEmpty() ? item.id() : item.id() + "/" + variant.split(" ", 2)[0],
@@ -144,7 +153,8 @@ final class ItemBill {
                 mass.isPresent()
                         ? OptionalDouble.of(Thousandths.quantity(Thousandths.of(mass.get() * order.ordered())))
                         : OptionalDouble.empty(),
-                stock.map(StockRuns::pieces).orElse(List.of()),
+                stock.map(s -> s.pieces().pieces()).orElse(List.of()),
+                plan,
                 method(taken),
                 item.about(),
                 item.source(),
@@ -163,6 +173,17 @@ final class ItemBill {
         boolean lost = item.zones() != Zoning.NONE
                 && taken.parts().stream().anyMatch(p -> p.zone().isEmpty());
         String zones = lost ? "; where no edge zones were formed, all as one zone" : "";
-        return each + ": " + quantity + zones;
+        return each + ": " + quantity + zones + stock();
+    }
+
+    /** What is assumed of pieces cut from stock. */
+    private String stock() {
+        if (item.kind() != ItemKind.LENGTH || item.packing().isEmpty()) {
+            return "";
+        }
+        double shortest = item.packing().get().shortest();
+        return "; each run of whole stock lengths, lapped, and one closing piece"
+                + (shortest > 0 ? " of at least " + Order.millimetres(shortest) : "")
+                + ", rests serving other runs (common practice, no source)";
     }
 }

@@ -3,6 +3,7 @@ package runtrue.bill;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import runtrue.bill.BillLine.Difference;
 import runtrue.rules.Quantity;
 import runtrue.rules.buildup.BuildUpItem;
@@ -23,9 +24,9 @@ record Order(double gross, double ordered, List<Difference> differences, long co
      *
      * @param net thousandths
      * @param laps thousandths
-     * @param leastCount stock lengths that the runs need, else 0
+     * @param plan how stock lengths are cut; empty for what is not cut from stock
      */
-    static Order of(BuildUpItem item, long net, long laps, long leastCount) {
+    static Order of(BuildUpItem item, long net, long laps, Optional<StockPlan> plan) {
         List<Difference> differences = new ArrayList<>();
         if (laps > 0) {
             differences.add(new Difference(lapReason(item), Thousandths.quantity(laps)));
@@ -39,16 +40,17 @@ record Order(double gross, double ordered, List<Difference> differences, long co
                     Thousandths.quantity(lost)));
             gross += lost;
         }
-        return rounded(item, gross, differences, leastCount);
+        return rounded(item, gross, differences, plan);
     }
 
-    private static Order rounded(BuildUpItem item, long gross, List<Difference> differences, long leastCount) {
+    private static Order rounded(BuildUpItem item, long gross, List<Difference> differences, Optional<StockPlan> plan) {
+        long leastCount = plan.map(StockPlan::count).orElse(0L);
         double size = size(item);
         double needed = Thousandths.quantity(gross);
         long count = size > 0 ? Math.max(leastCount, (long) Math.ceil(needed / size - ROUNDING)) : 0;
         long ordered = size > 0 ? Thousandths.of(count * size) : gross;
         if (ordered != gross) {
-            differences.add(new Difference(roundingReason(item), Thousandths.quantity(ordered - gross)));
+            differences.add(new Difference(roundingReason(item, plan), Thousandths.quantity(ordered - gross)));
         }
         boolean counted = item.packing().isPresent() || item.kind() == ItemKind.PIECE;
         return new Order(needed, Thousandths.quantity(ordered), differences, counted ? count : 0, each(item));
@@ -89,13 +91,27 @@ record Order(double gross, double ordered, List<Difference> differences, long co
         return "laps of " + millimetres(item.lap());
     }
 
-    private static String roundingReason(BuildUpItem item) {
-        if (item.packing().isPresent() && item.kind() == ItemKind.LENGTH) {
-            return "every run begins with a new stock length; offcuts are not used elsewhere";
+    private static String roundingReason(BuildUpItem item, Optional<StockPlan> plan) {
+        if (plan.isPresent()) {
+            return "left of stock lengths; " + proof(plan.get());
         } else if (item.packing().isPresent()) {
             return "last " + item.packing().get().word() + " is not used up";
         }
         return item.step().isPresent() ? "rounded up to the step in which it is sold" : "whole pieces";
+    }
+
+    /** How good a plan is known to be. */
+    static String proof(StockPlan plan) {
+        if (plan.proved()) {
+            return "no plan cuts fewer, by " + plan.bound();
+        }
+        return String.format(
+                Locale.ROOT,
+                "cut from %d, at least %d are needed by %s%s",
+                plan.count(),
+                plan.lowerBound(),
+                plan.bound(),
+                plan.cutShort() ? "; the search was ended by the clock" : "");
     }
 
     private static String percent(double share) {

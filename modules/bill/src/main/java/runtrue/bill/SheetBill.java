@@ -19,6 +19,7 @@ import runtrue.roof.Sheet;
 import runtrue.roof.sheet.SheetLayout;
 import runtrue.rules.DropSettings;
 import runtrue.rules.buildup.BuildUpItem;
+import runtrue.rules.buildup.BuildUpItem.Packing;
 
 /** Lines of sheets: one for each length, with trimmed, tapered and curved ones apart. */
 final class SheetBill {
@@ -32,9 +33,10 @@ final class SheetBill {
     private final String name;
     private final Map<Kind, Group> groups = new TreeMap<>(Kind.ORDER);
 
-    /** Sheets that are alike; lengths in millimetres, {@code width} 0 for the full cover width. */
-    private record Kind(boolean curved, boolean tapered, long width, long length) {
+    /** Sheets that are alike; lengths in millimetres, {@code width} 0 for the full cover width, {@code stock} where cut from it. */
+    private record Kind(boolean stock, boolean curved, boolean tapered, long width, long length) {
         static final Comparator<Kind> ORDER = Comparator.comparing(Kind::curved)
+                .thenComparing(k -> !k.stock())
                 .thenComparing(k -> k.width() > 0)
                 .thenComparing(Kind::tapered)
                 .thenComparing(Comparator.comparingLong(Kind::length).reversed())
@@ -44,8 +46,13 @@ final class SheetBill {
     private static final class Group {
         private final Taken taken = new Taken();
         private final Map<String, Double> differences = new LinkedHashMap<>();
+        private final Optional<CutList> stock;
         private long count;
         private double laps;
+
+        Group(Optional<CutList> stock) {
+            this.stock = stock;
+        }
     }
 
     /** @param name for people, with profile, thickness and colour */
@@ -90,13 +97,23 @@ final class SheetBill {
         double even = (run + (pieces - 1) * item.lap()) / pieces;
         long length = Math.round(Math.ceil(even / step - 1e-6) * step * 1000);
         long width = sheet.trimmed() ? Math.round(sheet.u().length() * 1000) : 0;
-        Group group = groups.computeIfAbsent(new Kind(curved, sheet.tapered(), width, length), k -> new Group());
+        Group group = group(new Kind(false, curved, sheet.tapered(), width, length));
         group.taken.add(subject, sheet.area(), pieces);
         group.count += pieces;
+        group.stock.ifPresent(list -> list.add(length, pieces, subject));
         double blank = sheet.u().length() * sheet.blank();
         difference(group, cutReason(sheet), blank - sheet.area());
         difference(group, "strips trimmed in width", (coverWidth - sheet.u().length()) * sheet.blank());
         group.laps += coverWidth * (pieces - 1) * item.lap();
+    }
+
+    /** Flat sheets are cut from stock lengths where there are any; what is longer than these is ordered by its own length. */
+    private Group group(Kind own) {
+        Optional<Packing> stock =
+                item.packing().filter(p -> !own.curved() && own.length() <= Thousandths.of(p.length()));
+        Kind kind = stock.map(p -> new Kind(true, false, false, 0, Thousandths.of(p.length())))
+                .orElse(own);
+        return groups.computeIfAbsent(kind, k -> new Group(stock.map(CutList::new)));
     }
 
     private int pieces(double run) {
@@ -121,20 +138,11 @@ final class SheetBill {
 
     private BillLine line(Kind kind, Group group) {
         double length = kind.length() / 1000.0;
-        long ordered = Thousandths.of(group.count * length * coverWidth);
-        long rest = ordered - group.taken.net();
+        Optional<StockPlan> plan = group.stock.map(CutList::plan);
+        long count = plan.map(StockPlan::count).orElse(group.count);
+        long ordered = Thousandths.of(count * length * coverWidth);
         List<Difference> differences = new ArrayList<>();
-        if (Thousandths.of(group.laps) != 0) {
-            group.differences.put("laps of " + Order.millimetres(item.lap()), group.laps);
-        }
-        for (Map.Entry<String, Double> entry : group.differences.entrySet()) {
-            long part = Thousandths.of(entry.getValue());
-            differences.add(new Difference(entry.getKey(), Thousandths.quantity(part)));
-            rest -= part;
-        }
-        if (rest != 0) {
-            differences.add(new Difference(restReason(), Thousandths.quantity(rest)));
-        }
+        long rest = differences(group, plan, ordered, differences);
         Optional<Double> mass = amounts.mass(item, subjects.drop());
         return new BillLine(
                 id(kind),
@@ -147,18 +155,40 @@ final class SheetBill {
                 Thousandths.quantity(ordered - Math.max(0, rest)),
                 Thousandths.quantity(ordered),
                 differences,
-                group.count,
+                count,
                 "sheet",
                 length,
                 mass.isPresent()
                         ? OptionalDouble.of(
                                 Thousandths.quantity(Thousandths.of(mass.get() * Thousandths.quantity(ordered))))
                         : OptionalDouble.empty(),
-                List.of(),
-                "strips of one cover width, set out from the " + verge() + "; each the square-cut strip it is cut from",
+                group.stock.map(CutList::pieces).orElse(List.of()),
+                plan,
+                "strips of one cover width, set out from the " + verge() + "; each the square-cut strip it is cut from"
+                        + (kind.stock() ? ", in one piece from a stock length" : ""),
                 item.about(),
                 item.source(),
                 group.taken.parts());
+    }
+
+    /** Gathers reasons, and gives the thousandths that are none of the geometry's. */
+    private long differences(Group group, Optional<StockPlan> plan, long ordered, List<Difference> differences) {
+        if (Thousandths.of(group.laps) != 0) {
+            group.differences.put("laps of " + Order.millimetres(item.lap()), group.laps);
+        }
+        double left = plan.map(p -> p.count() * p.stock()).orElse(0.0)
+                - group.stock.map(CutList::length).orElse(0.0);
+        plan.ifPresent(p -> difference(group, "left of stock lengths; " + Order.proof(p), left * coverWidth));
+        long rest = ordered - group.taken.net();
+        for (Map.Entry<String, Double> entry : group.differences.entrySet()) {
+            long part = Thousandths.of(entry.getValue());
+            differences.add(new Difference(entry.getKey(), Thousandths.quantity(part)));
+            rest -= part;
+        }
+        if (rest != 0) {
+            differences.add(new Difference(restReason(), Thousandths.quantity(rest)));
+        }
+        return rest;
     }
 
     /** What is left: sheets reach past the modelled edges or stop short of them, and are cut in steps. */
@@ -171,8 +201,9 @@ final class SheetBill {
     private String id(Kind kind) {
         return String.format(
                 Locale.ROOT,
-                "%s/%.3f%s%s%s",
+                "%s/%s%.3f%s%s%s",
                 item.id(),
+                kind.stock() ? "stock-" : "",
                 kind.length() / 1000.0,
                 kind.width() > 0 ? "/trimmed-" + kind.width() : "",
                 kind.tapered() ? "/tapered" : "",
@@ -180,6 +211,9 @@ final class SheetBill {
     }
 
     private static String variant(Kind kind) {
+        if (kind.stock()) {
+            return "stock length, cut on site";
+        }
         String width = kind.width() > 0 ? "trimmed to " + kind.width() + " mm" : "full width";
         return kind.tapered() ? width + ", tapered" : width;
     }

@@ -16,6 +16,7 @@ final class BillLines {
     private final List<BillResult.Difference> differences = new ArrayList<>();
     private final List<BillResult.Pieces> pieces = new ArrayList<>();
     private final List<BillResult.Part> parts = new ArrayList<>();
+    private Optional<BillResult.StockPlan> cutting = Optional.empty();
     private Optional<BillResult.Rate> rate = Optional.empty();
     private long count;
     private String each = "";
@@ -57,6 +58,11 @@ final class BillLines {
         return this;
     }
 
+    BillLines cut(BillResult.StockPlan plan) {
+        cutting = Optional.of(plan);
+        return this;
+    }
+
     BillResult.Line line() {
         return new BillResult.Line(
                 item + "/" + variant,
@@ -74,6 +80,7 @@ final class BillLines {
                 length,
                 OptionalDouble.of(amounts.get(2) * 2),
                 pieces,
+                cutting,
                 "for each plane: plane.area",
                 "About it.",
                 "Invented for the demo",

@@ -535,11 +535,27 @@ final class MillLane {
         return line("ridge-cap", "Ridge cap", "", "m", List.of(12.5, 12.9, 15.0))
                 .counted(5, "stock length of 3 m", 3)
                 .because("laps of 100 mm", 0.4)
-                .because("every run begins with a new stock length; offcuts are not used elsewhere", 2.1)
+                .because("left of stock lengths; no plan cuts fewer, by total length", 2.1)
                 .pieces(3, 4)
                 .pieces(0.9, 1)
+                .cut(new BillResult.StockPlan(
+                        3,
+                        0,
+                        5,
+                        5,
+                        "total length",
+                        true,
+                        false,
+                        2.1,
+                        List.of(
+                                new BillResult.Pattern(4, List.of(ridgePieces(3, 4)), 0),
+                                new BillResult.Pattern(1, List.of(ridgePieces(0.9, 1)), 2.1))))
                 .from("P-3f2a", 12.5, 5, "E-02")
                 .line();
+    }
+
+    private static BillResult.Cut ridgePieces(double length, long count) {
+        return new BillResult.Cut(length, 1, List.of(new BillResult.Use("E-02", "ridge E-02", count)));
     }
 
     private static BillResult.Line gutter() {

@@ -75,6 +75,7 @@ final class PricedMillLane {
                 l.lengthMetres(),
                 l.massKilograms(),
                 l.pieces(),
+                l.cutting(),
                 l.method(),
                 l.about(),
                 l.source(),

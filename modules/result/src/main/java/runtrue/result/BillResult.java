@@ -46,6 +46,7 @@ public record BillResult(
      * @param lengthMetres of each sheet or stock length, else 0
      * @param massKilograms of what is ordered; absent where it is not known
      * @param pieces required lengths that stock lengths are cut to
+     * @param cutting how stock lengths are cut to them; absent for what is not cut from stock
      * @param method how the net quantity was worked out
      * @param about how it is laid or fixed
      * @param source where the rule comes from
@@ -68,6 +69,7 @@ public record BillResult(
             double lengthMetres,
             OptionalDouble massKilograms,
             List<Pieces> pieces,
+            Optional<StockPlan> cutting,
             String method,
             String about,
             String source,
@@ -87,12 +89,60 @@ public record BillResult(
     public record Pieces(double lengthMetres, long count) {}
 
     /**
+     * How stock lengths are cut.
+     *
+     * @param count of stock lengths
+     * @param lowerBound stock lengths that no plan can do without
+     * @param bound how the lower bound is known
+     * @param proved whether no plan needs fewer
+     * @param cutShort whether the clock ended the search before its work was done
+     * @param restsMetres total of what is left behind the last cuts
+     * @param patterns fullest stock lengths first
+     */
+    public record StockPlan(
+            double stockMetres,
+            double kerfMetres,
+            long count,
+            long lowerBound,
+            String bound,
+            boolean proved,
+            boolean cutShort,
+            double restsMetres,
+            List<Pattern> patterns) {
+        public StockPlan {
+            patterns = List.copyOf(patterns);
+        }
+    }
+
+    /** Stock lengths that are cut alike: how many, and what is left of each. */
+    public record Pattern(long times, List<Cut> cuts, double restMetres) {
+        public Pattern {
+            cuts = List.copyOf(cuts);
+        }
+    }
+
+    /**
+     * Pieces of one length in a pattern.
+     *
+     * @param each how many one stock length gives
+     * @param uses what those of all stock lengths of the pattern are for
+     */
+    public record Cut(double lengthMetres, long each, List<Use> uses) {
+        public Cut {
+            uses = List.copyOf(uses);
+        }
+    }
+
+    /** What pieces are for: id of an edge, a support line, an opening or a plane, and the same for people. */
+    public record Use(String from, String what, long count) {}
+
+    /**
      * What a line takes from one plane.
      *
      * @param plane id; empty for edges of no plane
      * @param zone of clips: corner, edge or interior; empty for what is not told apart or not known
      * @param sharedWith other planes of the edges, with which nothing is counted again
-     * @param count of sheets or stock lengths; 0 for what is packed over planes
+     * @param count of sheets, or of pieces cut from stock lengths; 0 for what is packed over planes
      * @param from ids of planes, edges, support lines or openings
      */
     public record Part(String plane, String zone, List<String> sharedWith, double net, long count, List<String> from) {

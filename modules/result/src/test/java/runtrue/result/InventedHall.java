@@ -12,6 +12,7 @@ import org.locationtech.jts.geom.Polygon;
 import runtrue.bill.Bill;
 import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
+import runtrue.bill.StockPlan;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.ifc.stated.AreaMeaning;
@@ -166,6 +167,19 @@ public final class InventedHall {
                 6,
                 OptionalDouble.of(390),
                 List.of(new BillLine.Pieces(6, 20)),
+                Optional.of(new StockPlan(
+                        12,
+                        0.003,
+                        10,
+                        10,
+                        "total length",
+                        false,
+                        0,
+                        List.of(new StockPlan.Pattern(
+                                10,
+                                List.of(new StockPlan.Cut(
+                                        6, 2, List.of(new StockPlan.Use("P-1", "sheets of plane P-1", 20)))),
+                                0)))),
                 "counted",
                 "Snapped on.",
                 "Common practice, no source",

@@ -205,7 +205,8 @@ public final class PlaneSubjects {
                 .know("penetration.length", hole.length(), "")
                 .know("penetration.area", hole.area(), "")
                 .know("penetration.perimeter", around, "");
-        return subject("opening " + hole.id(), own, 1, "", List.of(), List.of(hole.id()));
+        List<Double> sides = List.of(hole.width(), hole.width(), hole.length(), hole.length());
+        return subject("opening " + hole.id(), own, 1, "", sides, List.of(hole.id()));
     }
 
     /** Stretches of a support line under the plane, metres: gaps between members and openings break it. */

@@ -39,6 +39,7 @@ public final class Quantities {
                 WasteSheet.page(result),
                 TakenFromSheet.page(result),
                 PiecesSheet.page(result),
+                CuttingSheet.page(result),
                 LiftingSheet.page(result)));
         result.changes().map(QuantityChangesSheet::page).ifPresent(pages::add);
         return pages;

@@ -61,6 +61,7 @@ final class BillMapping {
                 line.pieces().stream()
                         .map(p -> new BillResult.Pieces(p.length(), p.count()))
                         .toList(),
+                line.cutting().map(StockPlanMapping::of),
                 line.method(),
                 line.about(),
                 line.source(),
