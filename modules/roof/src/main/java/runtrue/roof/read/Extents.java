@@ -22,7 +22,7 @@ import runtrue.step.StepException;
  * that the model states counts instead, its own or that of the assembly that it is a part of. Neither the placement alone
  * nor the storey bounds a body, and so they say nothing.
  */
-final class Extents {
+public final class Extents {
     private static final List<String> NO_BODY =
             List.of("AXIS", "FOOTPRINT", "BOX", "ANNOTATION", "CLEARANCE", "PROFILE");
 
@@ -32,13 +32,14 @@ final class Extents {
     /** Boxes of shapes that many products share, in the shape's own axes, by the map's instance number. */
     private final Map<Integer, Optional<Box>> shared = new ConcurrentHashMap<>();
 
-    Extents(IfcModel model, Vector3D origin) {
+    /** @param origin in world metres, taken off all boxes */
+    public Extents(IfcModel model, Vector3D origin) {
         this.model = model;
         this.origin = origin;
     }
 
     /** World metres less the origin; empty when it has no body, or one whose extent nothing tells. */
-    Optional<Box> of(IfcEntity product) {
+    public Optional<Box> of(IfcEntity product) {
         try {
             Optional<Box> box = body(product);
             for (IfcEntity whole = product; box.isEmpty() && whole != null; whole = assemblyOf(whole)) {
