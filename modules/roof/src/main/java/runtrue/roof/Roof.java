@@ -1,6 +1,7 @@
 package runtrue.roof;
 
 import java.util.List;
+import runtrue.roof.above.Above;
 
 /** All roofs of a drop, laid out. Start with {@link Roofs}. */
 public record Roof(
@@ -8,7 +9,18 @@ public record Roof(
         List<RoofEdge> edges,
         List<RoofBody> bodies,
         List<Unplaced> unplaced,
-        RoofSettings settings) {
+        RoofSettings settings,
+        Above above) {
+    /** One above which nothing is known. */
+    public Roof(
+            List<PlaneLayout> planes,
+            List<RoofEdge> edges,
+            List<RoofBody> bodies,
+            List<Unplaced> unplaced,
+            RoofSettings settings) {
+        this(planes, edges, bodies, unplaced, settings, Above.NONE);
+    }
+
     public Roof {
         planes = List.copyOf(planes);
         edges = List.copyOf(edges);

@@ -107,6 +107,11 @@ public enum RoofTolerance {
             Unit.METRE,
             0.08,
             "Purlins lapped or sleeved at a frame are a flange's width apart."),
+    FIXTURE_FOOT(
+            "foot of a fixture",
+            Unit.METRE,
+            0.5,
+            "Clamps, rails and plinths lift what is fixed on a roof off its skin by less; what begins higher hangs over it."),
     OFF_LEVEL(
             "member off the supports' level",
             Unit.METRE,

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Geometry;
 import runtrue.roof.Roof.Unplaced;
+import runtrue.roof.above.Above;
+import runtrue.roof.above.FixtureFinder;
 import runtrue.roof.curved.CurvedRoof;
 import runtrue.roof.edge.BodyFinder;
+import runtrue.roof.edge.Rises;
 import runtrue.roof.edge.ZoneReader;
 import runtrue.roof.plane.PlaneReader;
 import runtrue.roof.sheet.SheetLayout;
@@ -38,8 +41,11 @@ public final class Roofs {
         List<PlaneLayout> layouts = curved.planes().parallelStream()
                 .map(p -> layOut(p, supports, settings))
                 .toList();
+        Above above = new Above(
+                Rises.ofAbutments(curved.planes(), curved.edges(), surround),
+                FixtureFinder.find(curved.planes(), surround));
         return new Roof(
-                layouts, curved.edges(), BodyFinder.bodies(curved.planes(), curved.edges()), unplaced, settings);
+                layouts, curved.edges(), BodyFinder.bodies(curved.planes(), curved.edges()), unplaced, settings, above);
     }
 
     private static PlaneLayout layOut(RoofPlane plane, SupportFinder finder, RoofSettings settings) {

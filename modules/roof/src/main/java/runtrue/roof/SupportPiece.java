@@ -10,8 +10,9 @@ import runtrue.ifc.Element;
  * @param vFrom position of the section's centre at that end
  * @param contactFrom w of the contact face (the member's highest line) at that end, metres, negative below the skin
  * @param contactTo the same at the other end
- * @param flange width of the section along the fall, metres
+ * @param flange width along the fall of the face that sheets and clips rest on, metres; of the section where no face looks up
  * @param depth of the section square to the plane, metres
+ * @param thickness under that face, metres: of the metal of a purlin, of all of a solid batten
  */
 public record SupportPiece(
         Element element,

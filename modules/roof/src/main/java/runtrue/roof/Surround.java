@@ -32,6 +32,8 @@ public interface Surround {
         LAYER,
         /** Whatever has a body, from bolts to ducts, walls and slabs included: it may stand above the supports. */
         THING,
+        /** Devices, equipment and proxies: they may be fixed on sheets. */
+        FIXTURE,
         /** Possible supports that could not be read. */
         SUPPORT
     }

@@ -2,6 +2,9 @@ package runtrue.roof.edge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -77,6 +80,16 @@ final class HigherParts {
 
     /** Whether walls do: one all along, or several one after the other. */
     boolean wallRisesAlong(Side side) {
+        List<Upper> tops = walls(side);
+        return rises(tops, side, 0.2) && rises(tops, side, 0.5) && rises(tops, side, 0.8);
+    }
+
+    /** How high it is that rises along a side: walls, or the higher roof where there are none. Metres. */
+    OptionalDouble heightAlong(Side side) {
+        return riseAlong(side, walls(side));
+    }
+
+    private List<Upper> walls(Side side) {
         Vector3D a = side.from();
         Vector3D b = side.to();
         Vector3D low = Vector3D.of(
@@ -89,7 +102,32 @@ final class HigherParts {
                 Math.max(a.getZ(), b.getZ()) + HIGHEST);
         List<Upper> tops = new ArrayList<>();
         surround.within(Surround.Role.WALL, low, high).forEach(wall -> addTops(wall, tops));
-        return rises(tops, side, 0.2) && rises(tops, side, 0.5) && rises(tops, side, 0.8);
+        return tops;
+    }
+
+    /** How high walls rise along a side, or the roof where no wall was read; the mean of three places, metres. */
+    private OptionalDouble riseAlong(Side side, List<Upper> walls) {
+        OptionalDouble wall = mean(walls, side);
+        return wall.isPresent()
+                ? wall
+                : mean(
+                        IntStream.range(0, roofs.size())
+                                .filter(i ->
+                                        !planes.get(i).id().equals(side.plane().id()))
+                                .mapToObj(roofs::get)
+                                .toList(),
+                        side);
+    }
+
+    private static OptionalDouble mean(List<Upper> uppers, Side side) {
+        return DoubleStream.of(0.2, 0.5, 0.8)
+                .flatMap(share ->
+                        uppers.stream()
+                                .map(u -> rise(u, side, share))
+                                .flatMapToDouble(OptionalDouble::stream)
+                                .max()
+                                .stream())
+                .average();
     }
 
     private static void addTops(ReadElement wall, List<Upper> to) {
@@ -116,20 +154,26 @@ final class HigherParts {
     }
 
     private static boolean rises(Upper upper, Side side, double share) {
+        return rise(upper, side, share).isPresent();
+    }
+
+    /** Metres above the side; empty where it does not rise by as much as a wall does. */
+    private static OptionalDouble rise(Upper upper, Side side, double share) {
         Vector3D at = side.from().add(side.way().multiply(share * side.length()));
         Point point = FACTORY.createPoint(new Coordinate(at.getX(), at.getY()));
         if (upper.foot() > at.getZ() + LEAST_RISE
                 || upper.plan().getEnvelopeInternal().distance(point.getEnvelopeInternal()) > WALL) {
-            return false;
+            return OptionalDouble.empty();
         }
         DistanceOp nearest = new DistanceOp(upper.plan(), point);
         if (nearest.distance() > WALL) {
-            return false;
+            return OptionalDouble.empty();
         }
         Coordinate there = nearest.nearestPoints()[0];
         // A wall may stand under the roof beside its edge, where the roof is higher than there.
         boolean wall = upper.foot() > Double.NEGATIVE_INFINITY;
         double roof = wall ? Math.max(at.getZ(), PlanViews.height(side.plane(), there)) : at.getZ();
-        return upper.height(there) > roof + LEAST_RISE;
+        double rise = upper.height(there) - roof;
+        return rise > LEAST_RISE ? OptionalDouble.of(rise) : OptionalDouble.empty();
     }
 }

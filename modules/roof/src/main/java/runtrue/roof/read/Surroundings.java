@@ -44,6 +44,16 @@ final class Surroundings implements Surround {
             "IfcRoof",
             "IfcCovering");
 
+    /** What may be fixed on sheets; solar devices and the like before IFC4 are flow terminals or energy conversion devices. */
+    private static final List<String> FIXTURES = List.of(
+            "IfcDistributionElement",
+            "IfcBuildingElementProxy",
+            "IfcProxy",
+            "IfcDiscreteAccessory",
+            "IfcElementAssembly",
+            "IfcRailing",
+            "IfcPlate");
+
     private final List<Thing> things = new ArrayList<>();
     private final ShapeReader shapes;
 
@@ -88,6 +98,9 @@ final class Surroundings implements Surround {
             roles.add(Role.WALL);
         } else if (entity.isA("IfcSlab")) {
             roles.add(Role.LAYER);
+        }
+        if (FIXTURES.stream().anyMatch(entity::isA)) {
+            roles.add(Role.FIXTURE);
         }
         return roles;
     }

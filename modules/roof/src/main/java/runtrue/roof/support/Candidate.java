@@ -3,6 +3,7 @@ package runtrue.roof.support;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -23,6 +24,7 @@ import runtrue.roof.sheet.Cells.Cell;
  * @param vTo greatest v of it
  * @param contactFrom w of its highest line at the lesser u, for members along the fall at the lesser v
  * @param contactTo the same at the other end
+ * @param flange its upper face, for members across the fall; the whole section where none looks up
  * @param inside length within the plane's outline, metres
  */
 record Candidate(
@@ -37,7 +39,7 @@ record Candidate(
         double vTo,
         double contactFrom,
         double contactTo,
-        double flange,
+        TopFlange flange,
         double depth,
         double inside) {
     /** A member this much out of parallel carries at one end only. */
@@ -77,6 +79,7 @@ record Candidate(
             return Optional.empty();
         }
         Ends contact = contact(member, frame, along ? v : u, along);
+        TopFlange section = new TopFlange(shifted.high - shifted.low, OptionalDouble.empty());
         return Optional.of(new Candidate(
                 member,
                 evidence(member),
@@ -89,7 +92,10 @@ record Candidate(
                 v.high,
                 contact.atFrom(),
                 contact.atTo(),
-                shifted.high - shifted.low,
+                along
+                        ? section
+                        : TopFlange.of(member.element().body().faces(), frame, slope)
+                                .orElse(section),
                 w.high - w.low,
                 inside));
     }

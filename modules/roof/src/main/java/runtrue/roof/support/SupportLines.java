@@ -3,7 +3,6 @@ package runtrue.roof.support;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import runtrue.roof.Interval;
 import runtrue.roof.RoofTolerance;
 import runtrue.roof.SupportLine;
@@ -84,9 +83,9 @@ final class SupportLines {
                 c.v(c.uTo()),
                 c.contactFrom(),
                 c.contactTo(),
-                c.flange(),
+                c.flange().width(),
                 c.depth(),
-                OptionalDouble.empty());
+                c.flange().thickness());
     }
 
     private static List<Interval> extents(List<SupportPiece> pieces, double joint) {
