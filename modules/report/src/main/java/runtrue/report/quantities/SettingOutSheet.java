@@ -10,7 +10,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.SetOut;
 
-/** Ways to set out the sheets of each plane: another verge or width of sheet may leave less waste, or no sliver. */
+/** Ways to set out the sheets of each plane: another verge may leave less waste, or no sliver of a strip. */
 final class SettingOutSheet {
     private static final Map<String, String> WORDS = Map.of(
             "left", "full sheets from the left verge",
@@ -30,7 +30,6 @@ final class SettingOutSheet {
         return List.of(
                 Column.wrapped("Plane", 30, c -> c.plane().name()),
                 Column.wrapped("Looking up the fall", 30, c -> WORDS.getOrDefault(c.is().setOut(), c.is().setOut())),
-                Column.<Choice>metres("Cover", c -> c.is().coverWidthMetres()),
                 Column.text("Remark", 32, Choice::remark),
                 Column.<Choice>metres("Strip at the left", c -> c.is().firstStripMetres())
                         .wide(15),
@@ -49,12 +48,8 @@ final class SettingOutSheet {
                 Comparator.comparingDouble(Choice::waste).thenComparingDouble(s -> -Math.rint(narrowest(s) * 1000));
 
         String remark() {
-            // Sheets of another width are another order: each width has its own best way.
-            List<SetOut> alike = plane.setOuts().stream()
-                    .filter(other -> other.coverWidthMetres() == is.coverWidthMetres())
-                    .toList();
-            boolean best = alike.stream().allMatch(other -> BETTER.compare(is, other) <= 0);
-            boolean tied = alike.stream().anyMatch(other -> !other.equals(is) && waste(other) == waste(is));
+            boolean best = plane.setOuts().stream().allMatch(other -> BETTER.compare(is, other) <= 0);
+            boolean tied = plane.setOuts().stream().anyMatch(other -> !other.equals(is) && waste(other) == waste(is));
             String good = tied ? "widest outer strips" : "least waste";
             return (is.chosen() ? "as laid out" : "") + (is.chosen() && best ? ", " : "") + (best ? good : "");
         }

@@ -68,6 +68,17 @@ public final class FactCatalogue {
         text("drop.unlocated_names", "names of both, the first few");
         truth("drop.has_true_north", "whether the model states true north");
         truth("drop.has_grid", "whether the model has a grid");
+        number("drop.openings", NONE, "penetrations that a person may fall through: at least 0.3 m both ways");
+        number("drop.supports", NONE, "supports found, piece by piece");
+        number(
+                "drop.supports_of_unknown_metal",
+                NONE,
+                "those of which neither a material nor settings.support_metal tells the surface");
+        number(
+                "drop.supports_of_unknown_thickness",
+                NONE,
+                "those of which no thickness under the flange can be measured");
+        number("drop.lapped_supports", NONE, "those that lie alongside the next one on their line");
     }
 
     private void building() {
@@ -110,6 +121,11 @@ public final class FactCatalogue {
         number("plane.support_lines", NONE, "support lines found");
         number("plane.elements", NONE, "elements that the plane is made of");
         number("plane.penetrations", NONE, "holes");
+        number("plane.fixtures", NONE, "things fixed on it");
+        text("plane.metal_stated", "surface of the sheet as the model's material says; unknown where it does not");
+        text("plane.metal", "surface of the sheet: as the model's material says, or else the system");
+        truth("plane.drained_on", "whether a roof above it may drain on to it");
+        text("plane.metal_above", "surface of that roof's sheets, known in the same way");
         truth("plane.level", "whether the pitch is below 0.2 degrees");
         bearing();
     }
@@ -137,7 +153,6 @@ public final class FactCatalogue {
                 "plane.unread_supports",
                 NONE,
                 "members that may lie under the plane, but whose shape could not be read");
-        number("plane.off_level_members", NONE, "members across the fall a little below the level of the supports");
         text("plane.carried_by", "purlins, battens, rafters, deck or unknown");
     }
 
@@ -153,6 +168,7 @@ public final class FactCatalogue {
         truth("sheet.trimmed", "whether it is narrower than the cover width");
         truth("sheet.tapered", "whether an end is not square");
         truth("sheet.cut", "whether a penetration cuts it");
+        rain();
         text("span.kind", "end span, internal span, eave overhang or ridge overhang");
         number("span.length", LENGTH, "greatest length along the fall");
         text("span.lower", "support line below");
@@ -162,11 +178,56 @@ public final class FactCatalogue {
         number("support.deviation", LENGTH, "greatest distance of its contact face from the contact plane");
         number("support.difference", LENGTH, "greatest distance between its contact face and that of any of the plane");
         text("support.side", "high or low");
+        number("support.flange", LENGTH, "width along the fall of the face that clips are screwed to");
+        number("support.thickness", LENGTH, "of the metal or timber under that face");
+        number("support.lap", LENGTH, "length that it lies alongside the next one on its line; 0 where it does not");
+        truth("support.carrying", "whether sheets reach it: not so where it is a little off the level of the others");
+        text("support.metal", "surface, or timber: as the model's material says, or else the settings; or unknown");
         text("obstacle.name", "name in the model");
         text("obstacle.class", "class in the model");
         number("obstacle.height", LENGTH, "how far it stands above the supports' contact plane; 0 when nothing does");
         truth("obstacle.through", "whether it rises out of the sheets' skin");
+        penetration();
+        fixture();
         zone();
+    }
+
+    private void rain() {
+        number("sheet.catchment", AREA, "plan area of the sheet that rain falls on: longest line in plan x width");
+        number("sheet.catchment_rise", AREA, "the same seen from the front: rise of that line x width");
+        number("sheet.wall_above", AREA, "area of walls that drain on to it, each no higher than 10 m");
+        number("sheet.roof_above", AREA, "plan area of roofs that drain on to it");
+        number("sheet.roof_above_rise", AREA, "the same seen from the front");
+    }
+
+    private void penetration() {
+        number("penetration.width", LENGTH, "extent across the fall");
+        number("penetration.length", LENGTH, "extent along the fall");
+        number("penetration.area", AREA, "true area");
+        number("penetration.pans", NONE, "sheets side by side that it cuts or takes the place of");
+        number("penetration.to_ridge", LENGTH, "least distance up the fall to the edge of the plane");
+        number("penetration.to_eave", LENGTH, "least distance down the fall to it");
+        number("penetration.to_side", LENGTH, "least distance across the fall to it");
+        number("penetration.catchment", AREA, "plan area above it whose water it holds up");
+        number(
+                "penetration.beside",
+                AREA,
+                "plan area that a pan beside it drains: its own and half of what is held up");
+        number("penetration.beside_rise", AREA, "the same seen from the front");
+        number("penetration.from_fixed_point", LENGTH, "of sheet between settings.fixed_point and its far end");
+    }
+
+    private void fixture() {
+        text("fixture.name", "name in the model");
+        text("fixture.class", "class in the model");
+        number("fixture.width", LENGTH, "extent across the fall");
+        number("fixture.length", LENGTH, "extent along the fall");
+        number("fixture.foot", LENGTH, "its lowest point above the skin");
+        number("fixture.height", LENGTH, "its highest point above the skin");
+        number("fixture.ribs", NONE, "ribs under it");
+        text("fixture.metal", "surface as the model's material says; unknown where it does not");
+        text("fixture.zone", "corner, edge or interior: the worst of those that it reaches into");
+        number("fixture.to_opening", LENGTH, "least distance to a penetration of the plane, along the plane");
     }
 
     private void zone() {
@@ -249,6 +310,17 @@ public final class FactCatalogue {
         number("system.support_deviation", LENGTH, "how far a support may be off the contact plane");
         number("system.proud_height", LENGTH, "how far a thing may stand above the contact plane");
         number("system.build_up_tolerance", LENGTH, "how far the supports may be off the build-up's underside");
+        number("system.least_strip", LENGTH, "narrowest trimmed sheet that can be fixed");
+        number("system.end_lap_pitch", ANGLE, "least pitch for sheets with end laps");
+        number("system.penetration_width", LENGTH, "widest penetration that needs no saddle of its own");
+        number("system.penetration_clearance", LENGTH, "least distance of a penetration from the edges of a plane");
+        number("system.penetration_travel", LENGTH, "movement that the flashing of a penetration takes up");
+        number("system.support_flange", LENGTH, "least width of the face that clips are screwed to");
+        number("system.support_thickness", LENGTH, "least thickness that the clips' screws hold in");
+        number("system.walkable_span", LENGTH, "greatest span that a person may step on between supports");
+        text("system.metal", "surface of the sheet, for example zinc-coated steel");
+        text("system.fixing_metal", "surface of clips and screws");
+        text("system.rib_clamps", "whether loads may be clamped to the ribs: allowed or not allowed");
         text("system.material", "of the sheet");
         text("system.finish", "of the sheet");
         text("system.build_up", "name of the build-up that its quantities are taken off by");
@@ -264,6 +336,16 @@ public final class FactCatalogue {
         number("settings.rolling_limit", LENGTH, "longest sheet that can be rolled and lifted on this site");
         number("settings.transport_length", LENGTH, "longest sheet that can be brought to this site");
         text("settings.fixed_point", "ridge, eave or middle: where the sheet is held");
+        number("settings.deflection_allowance", ANGLE, "pitch that deflection of the frame takes away");
+        number("settings.rainfall", VELOCITY, "design intensity of rain");
+        text("settings.upper_roofs", "gutters or spill: where water of roofs above others goes");
+        text("settings.support_metal", "surface of supports whose material does not say it");
+        text("settings.environment", "controlled, normal or harsh: how metals in contact are exposed");
+        truth("settings.openings_guarded", "whether rooflights and openings bear a person or are guarded");
+        text(
+                "settings.fixtures",
+                "pattern of names of things fixed on the sheets, besides solar devices and equipment");
+        number("settings.purlin_lap", LENGTH, "least lap of purlins that are lapped, as their maker states it");
         number("settings.building_height", LENGTH, "above ground, as the declared edge-zone formula wants it");
         text("settings.build_up", "name of the build-up; goes before the system's");
         text("settings.colour", "of the sheets, as it is ordered");

@@ -15,6 +15,9 @@ public enum SubjectKind {
     SPAN(List.of("drop", "building", "plane", "span")),
     SUPPORT(List.of("drop", "building", "plane", "support")),
     OBSTACLE(List.of("drop", "building", "plane", "obstacle")),
+    PENETRATION(List.of("drop", "building", "plane", "penetration")),
+    /** A device, equipment or the like that is fixed on the sheets. */
+    FIXTURE(List.of("drop", "building", "plane", "fixture")),
     ZONE(List.of("drop", "building", "plane", "zone")),
     ELEMENT(List.of("drop", "element")),
     /** A value that the model states, beside the one that the geometry gives. */

@@ -10,6 +10,8 @@ import runtrue.rules.Quantity;
 import runtrue.rules.cel.SubjectKind;
 import runtrue.rules.judge.subject.Stretch;
 import runtrue.rules.judge.subject.Subject;
+import runtrue.rules.units.Dimension;
+import runtrue.rules.units.Unit;
 
 /** Subjects told of together; most groups have one. */
 record Group(List<Judged> members) {
@@ -48,7 +50,13 @@ record Group(List<Judged> members) {
     }
 
     private static long thousandths(Optional<Quantity> quantity) {
-        return quantity.map(q -> Math.round(q.si() * 1000)).orElse(0L);
+        return quantity.map(Group::thousandths).orElse(0L);
+    }
+
+    /** In SI, but for water: of that a cubic metre a second is a river. */
+    static long thousandths(Quantity quantity) {
+        boolean flow = Unit.of(quantity.unit()).dimension().equals(Dimension.FLOW);
+        return Math.round(quantity.si() * (flow ? 1e6 : 1000));
     }
 
     /** {@code sheets 3 to 9 of plane south}, {@code the ridge overhangs above support lines 1 to 4 of plane south}. */

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import runtrue.rules.Outcome;
-import runtrue.rules.Quantity;
 import runtrue.rules.cel.SubjectKind;
 
 /**
@@ -62,7 +61,7 @@ final class Groups {
                 && a.verdict().outcome() == b.verdict().outcome()
                 && a.verdict().reason().equals(b.verdict().reason())
                 && a.verdict().limitSource().equals(b.verdict().limitSource())
-                && (isNotAssessed(a) || millimetres(a) == millimetres(b));
+                && (isNotAssessed(a) || thousandths(a) == thousandths(b));
     }
 
     /** What was not assessed for one reason is one gap, whatever the parts measure: a strip may be cut in two. */
@@ -75,7 +74,7 @@ final class Groups {
         return judged.verdict().outcome() == Outcome.NOT_ASSESSED;
     }
 
-    private static long millimetres(Judged judged) {
-        return Math.round(judged.verdict().measured().map(Quantity::si).orElse(0.0) * 1000);
+    private static long thousandths(Judged judged) {
+        return judged.verdict().measured().map(Group::thousandths).orElse(0L);
     }
 }

@@ -41,7 +41,8 @@ final class RuleRun {
         if (rule.when().isPresent()) {
             Evaluator.Value applies = evaluator.evaluate(rule.when().get(), facts);
             if (applies instanceof Evaluator.Unknown unknown) {
-                return Optional.of(Verdict.notAssessed(join(unknown.reasons())));
+                return Optional.of(
+                        hindrance(rule, subject, Spoils.ANY).orElse(Verdict.notAssessed(join(unknown.reasons()))));
             } else if (!isTrue(applies)) {
                 return Optional.empty();
             }
@@ -71,7 +72,7 @@ final class RuleRun {
             }
             Evaluator.Value holds = evaluator.evaluate(unassessable.when(), subject.facts());
             if (holds instanceof Evaluator.Unknown unknown) {
-                return Optional.of(Verdict.notAssessed(join(unknown.reasons())));
+                return Optional.of(Verdict.notAssessed(join(unknown.reasons())).toldBy(unassessable.toldBy()));
             } else if (isTrue(holds)) {
                 return Optional.of(Verdict.notAssessed(words.because(unassessable.because(), subject))
                         .toldBy(unassessable.toldBy()));

@@ -14,12 +14,17 @@ import runtrue.roof.ReadElement;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofBody;
 import runtrue.roof.RoofPlane;
+import runtrue.roof.above.Fixture;
 import runtrue.rules.DropSettings;
 import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.cel.Facts;
 import runtrue.rules.cel.SubjectKind;
 import runtrue.rules.judge.subject.BearingParts;
+import runtrue.rules.judge.subject.Drainage;
+import runtrue.rules.judge.subject.Feeders;
+import runtrue.rules.judge.subject.FixtureParts;
+import runtrue.rules.judge.subject.PenetrationParts;
 import runtrue.rules.judge.subject.PlaneFacts;
 import runtrue.rules.judge.subject.PlaneParts;
 import runtrue.rules.judge.subject.StatedSubject;
@@ -35,6 +40,8 @@ final class Subjects {
     private final DropSettings settings;
     private final Facts base;
     private final Map<String, BodyZones> zones = new HashMap<>();
+    private final List<Fixture> fixtures;
+    private final Feeders feeders;
     private final List<Subject> all = new ArrayList<>();
     private final Map<String, Subject> planes = new LinkedHashMap<>();
 
@@ -46,6 +53,8 @@ final class Subjects {
         this.settings = settings;
         this.base = base;
         zones.forEach(z -> this.zones.put(z.body(), z));
+        feeders = new Feeders(roof);
+        fixtures = FixtureParts.chosen(roof.above().fixtures(), settings);
     }
 
     List<Subject> all() {
@@ -67,7 +76,9 @@ final class Subjects {
                     facts.miss("building." + name, "is not known: the plane belongs to no building");
                 }
                 plane(layout, facts);
-                lackZones(layout.plane().id(), "the plane belongs to no building");
+                String reason = "the plane belongs to no building";
+                lackZones(layout.plane().id(), reason);
+                fixtures(layout, List.of(), reason);
             }
         }
         return all;
@@ -129,7 +140,9 @@ final class Subjects {
 
     private void plane(PlaneLayout layout, Facts building) {
         RoofPlane plane = layout.plane();
-        Facts facts = PlaneFacts.of(layout, building);
+        Drainage drainage = Drainage.of(layout, roof, feeders);
+        long fixed = fixtures.stream().filter(f -> f.plane().equals(plane.id())).count();
+        Facts facts = PlaneFacts.of(layout, drainage, fixed, building);
         Point middle = plane.outline().getInteriorPoint();
         Subject subject = new Subject(
                 SubjectKind.PLANE,
@@ -142,7 +155,7 @@ final class Subjects {
         all.add(subject);
         planes.put(plane.id(), subject);
         PlaneParts parts = new PlaneParts(
-                layout, subject, roof.settings().origin(), new OrderLengths(layout, roof.edges(), system));
+                layout, subject, roof.settings().origin(), new OrderLengths(layout, roof.edges(), system), drainage);
         List<Subject> sheets = parts.sheets();
         List<Subject> spans = parts.spans();
         all.addAll(
@@ -158,6 +171,20 @@ final class Subjects {
                                 because("its spans are not known: no supports found", layout)))
                         : spans);
         bearing(layout, subject);
+        all.addAll(new PenetrationParts(
+                        layout,
+                        subject,
+                        roof.settings().origin(),
+                        roof.settings().coverWidth())
+                .penetrations());
+    }
+
+    private void fixtures(PlaneLayout layout, List<PlaneZone> zones, String lack) {
+        Subject plane = planes.get(layout.plane().id());
+        if (plane != null) {
+            all.addAll(FixtureParts.subjects(
+                    fixtures, layout, plane, roof.settings().origin(), zones, lack));
+        }
     }
 
     private void bearing(PlaneLayout layout, Subject plane) {
@@ -178,9 +205,11 @@ final class Subjects {
             List<PlaneZone> own = made.zones().stream()
                     .filter(z -> z.zone().plane().equals(id))
                     .toList();
+            String lack = made.lacking().getOrDefault(id, "no zones could be formed on its plan outline");
             if (own.isEmpty()) {
-                lackZones(id, made.lacking().getOrDefault(id, "no zones could be formed on its plan outline"));
+                lackZones(id, lack);
             }
+            fixtures(layout, own, lack);
             own.forEach(zone -> zone(layout, zone, own));
         }
     }

@@ -120,8 +120,7 @@ final class Words {
         } else if (fact.get() instanceof Facts.Known known) {
             FactSpec spec = specs.get(name);
             return known.value() instanceof Double number && spec != null && spec.type() == FactType.NUMBER
-                    ? Quantities.text(new Quantity(
-                            number, Quantities.usualUnit(spec.dimension()).symbol()))
+                    ? Quantities.text(number, spec.dimension())
                     : known.value().toString();
         }
         return "unknown: " + ((Facts.Missing) fact.get()).reason();

@@ -3,21 +3,26 @@ package runtrue.rules.units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Exponents of the base units that a quantity is made of. Angle counts as a base of its own, so that a pitch cannot be
  * compared with a ratio by mistake.
  */
-public record Dimension(int length, int mass, int time, int temperature, int angle) {
-    public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0);
-    public static final Dimension LENGTH = new Dimension(1, 0, 0, 0, 0);
-    public static final Dimension AREA = new Dimension(2, 0, 0, 0, 0);
-    public static final Dimension MASS = new Dimension(0, 1, 0, 0, 0);
-    public static final Dimension TEMPERATURE = new Dimension(0, 0, 0, 1, 0);
-    public static final Dimension ANGLE = new Dimension(0, 0, 0, 0, 1);
-    public static final Dimension FORCE = new Dimension(1, 1, -2, 0, 0);
-    public static final Dimension PRESSURE = new Dimension(-1, 1, -2, 0, 0);
-    public static final Dimension VELOCITY = new Dimension(1, 0, -1, 0, 0);
+public record Dimension(int length, int mass, int time, int temperature, int angle, int current) {
+    public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0, 0);
+    public static final Dimension LENGTH = new Dimension(1, 0, 0, 0, 0, 0);
+    public static final Dimension AREA = new Dimension(2, 0, 0, 0, 0, 0);
+    public static final Dimension MASS = new Dimension(0, 1, 0, 0, 0, 0);
+    public static final Dimension TEMPERATURE = new Dimension(0, 0, 0, 1, 0, 0);
+    public static final Dimension ANGLE = new Dimension(0, 0, 0, 0, 1, 0);
+    public static final Dimension FORCE = new Dimension(1, 1, -2, 0, 0, 0);
+    public static final Dimension PRESSURE = new Dimension(-1, 1, -2, 0, 0, 0);
+    public static final Dimension VELOCITY = new Dimension(1, 0, -1, 0, 0, 0);
+    /** Volume of water in a time. */
+    public static final Dimension FLOW = new Dimension(3, 0, -1, 0, 0, 0);
+    /** Electric. */
+    public static final Dimension POTENTIAL = new Dimension(2, 1, -3, 0, 0, -1);
 
     public Dimension times(Dimension other) {
         return new Dimension(
@@ -25,7 +30,8 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
                 mass + other.mass,
                 time + other.time,
                 temperature + other.temperature,
-                angle + other.angle);
+                angle + other.angle,
+                current + other.current);
     }
 
     public Dimension per(Dimension other) {
@@ -34,14 +40,16 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
                 mass - other.mass,
                 time - other.time,
                 temperature - other.temperature,
-                angle - other.angle);
+                angle - other.angle,
+                current - other.current);
     }
 
     /** The dimension of the square root; empty where an exponent is odd. */
     public Optional<Dimension> root() {
-        boolean even = length % 2 == 0 && mass % 2 == 0 && time % 2 == 0 && temperature % 2 == 0 && angle % 2 == 0;
+        boolean even =
+                IntStream.of(length, mass, time, temperature, angle, current).allMatch(exponent -> exponent % 2 == 0);
         return even
-                ? Optional.of(new Dimension(length / 2, mass / 2, time / 2, temperature / 2, angle / 2))
+                ? Optional.of(new Dimension(length / 2, mass / 2, time / 2, temperature / 2, angle / 2, current / 2))
                 : Optional.empty();
     }
 
@@ -65,6 +73,10 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
             return "temperature difference";
         } else if (equals(VELOCITY)) {
             return "velocity";
+        } else if (equals(FLOW)) {
+            return "flow";
+        } else if (equals(POTENTIAL)) {
+            return "electric potential";
         }
         return baseUnits();
     }
@@ -76,6 +88,7 @@ public record Dimension(int length, int mass, int time, int temperature, int ang
         add(parts, "s", time);
         add(parts, "K", temperature);
         add(parts, "rad", angle);
+        add(parts, "A", current);
         return String.join(" ", parts);
     }
 

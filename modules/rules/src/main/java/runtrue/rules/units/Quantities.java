@@ -14,6 +14,9 @@ public final class Quantities {
     private static final int LEAST_DIGITS = 3;
     private static final int MOST_DECIMALS = 9;
 
+    /** m/s: 3.6 m of rain in an hour. */
+    private static final double FASTEST_RAIN = 1e-3;
+
     private Quantities() {}
 
     /** A number alone, which is what a person writes who forgot the unit. */
@@ -113,6 +116,12 @@ public final class Quantities {
         return Math.min(MOST_DECIMALS, Math.max(usual, digits));
     }
 
+    /** A value of this dimension as people read it; rain and wind are both velocities, but no one takes one for the other. */
+    public static String text(double si, Dimension dimension) {
+        boolean rain = dimension.equals(Dimension.VELOCITY) && Math.abs(si) < FASTEST_RAIN;
+        return text(new Quantity(si, (rain ? Unit.MILLIMETRE_PER_HOUR : usualUnit(dimension)).symbol()));
+    }
+
     /** The unit that people read a value of this dimension in when nothing else is said; the first SI one if none is usual. */
     public static Unit usualUnit(Dimension dimension) {
         if (dimension.equals(Dimension.ANGLE)) {
@@ -121,6 +130,8 @@ public final class Quantities {
             return Unit.KILOPASCAL;
         } else if (dimension.equals(Dimension.FORCE)) {
             return Unit.KILONEWTON;
+        } else if (dimension.equals(Dimension.FLOW)) {
+            return Unit.LITRE_PER_SECOND;
         }
         return Arrays.stream(Unit.values())
                 .filter(unit -> unit.dimension().equals(dimension) && unit.inSi() == 1)

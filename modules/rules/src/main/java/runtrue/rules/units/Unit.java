@@ -30,6 +30,11 @@ public enum Unit {
     METRE_PER_SECOND("m/s", 1, Dimension.VELOCITY, 1),
     KILOMETRE_PER_HOUR("km/h", 1 / 3.6, Dimension.VELOCITY, 1),
     MILE_PER_HOUR("mph", 0.44704, Dimension.VELOCITY, 1),
+    /** Of rain. */
+    MILLIMETRE_PER_HOUR("mm/h", 1e-3 / 3600, Dimension.VELOCITY, 0),
+    INCH_PER_HOUR("in/h", 0.0254 / 3600, Dimension.VELOCITY, 1),
+    LITRE_PER_SECOND("l/s", 1e-3, Dimension.FLOW, 2, "L/s"),
+    VOLT("V", 1, Dimension.POTENTIAL, 2),
     KILOGRAM("kg", 1, Dimension.MASS, 2),
     /** Only differences: an absolute temperature has no place in a rule. */
     KELVIN("K", 1, Dimension.TEMPERATURE, 1, "°C", "degC"),

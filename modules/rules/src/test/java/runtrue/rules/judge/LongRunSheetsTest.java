@@ -40,14 +40,18 @@ import runtrue.rules.wind.WindSetting;
 class LongRunSheetsTest {
     private static final RuleSet RULES = RuleSets.bundled("long-run-sheets");
     private static final RoofSystem SYSTEM = RoofSystems.bundled("kestrel-500");
-    private static final Map<String, String> FULL = Map.of(
-            "temperature_range", "75 K",
-            "uplift.corner", "2.4 kPa",
-            "uplift.edge", "1.8 kPa",
-            "uplift.interior", "1.2 kPa",
-            "rolled_on_site", "true",
-            "rolling_limit", "60 m",
-            "building_height", "8 m");
+    private static final Map<String, String> FULL = Map.ofEntries(
+            Map.entry("temperature_range", "75 K"),
+            Map.entry("uplift.corner", "2.4 kPa"),
+            Map.entry("uplift.edge", "1.8 kPa"),
+            Map.entry("uplift.interior", "1.2 kPa"),
+            Map.entry("rolled_on_site", "true"),
+            Map.entry("rolling_limit", "60 m"),
+            Map.entry("building_height", "8 m"),
+            Map.entry("rainfall", "75 mm/h"),
+            Map.entry("environment", "normal"),
+            Map.entry("deflection_allowance", "0.5 deg"),
+            Map.entry("support_metal", "zinc-coated steel"));
     private static final DropFacts DROP = new DropFacts("demo", 1, List.of(), List.of(), false, false);
 
     private double tributary = 0.9;
@@ -195,14 +199,15 @@ class LongRunSheetsTest {
         assertThat(only(judge("supports-found", bare, FULL)).outcome()).isEqualTo(Outcome.DOES_NOT_CONFORM);
     }
 
-    /** Eight rules rest on supports; the one that says that there are none names them, and none of them conforms. */
+    /** Thirteen rules rest on supports; the one that says that there are none names them, and none of them conforms. */
     @Test
     void what_rests_on_supports_that_were_not_found_is_told_of_once() {
         TestRoofs bare = TestRoofs.gentle().supportedAt();
         assertThat(only(judge("supports-found", bare, FULL)).message())
                 .endsWith("Not assessed for want of it: Supports in one plane, Nothing above the supports, Depth to the"
                         + " supports, End span, Internal span, Overhang, Support spacing under uplift, Fixing density by"
-                        + " zone.");
+                        + " zone, Width of the supports' flange, Thickness of the supports, Lap of the purlins, Fixings"
+                        + " and supports in contact, Spans that may be stepped on.");
         for (String rule : List.of(
                 "supports-in-plane",
                 "nothing-proud",
@@ -211,7 +216,12 @@ class LongRunSheetsTest {
                 "internal-span",
                 "overhang",
                 "span-under-uplift",
-                "clip-load")) {
+                "clip-load",
+                "support-flange",
+                "support-thickness",
+                "purlin-lap",
+                "contact-support",
+                "walkable-span")) {
             assertThat(judge(rule, bare, FULL)).as(rule).isEmpty();
         }
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.bearing.Bearing;
 import runtrue.roof.bearing.NearThing;
-import runtrue.roof.bearing.Standing;
 import runtrue.roof.bearing.TruePlane;
 import runtrue.rules.cel.Facts;
 
@@ -21,8 +20,7 @@ final class BearingFacts {
             "support_tilt",
             "proud_items",
             "proud_height",
-            "unread_things",
-            "off_level_members");
+            "unread_things");
 
     private BearingFacts() {}
 
@@ -39,8 +37,7 @@ final class BearingFacts {
                 .know("plane.support_deviation", truth.deviation(), "contact faces against the contact plane")
                 .know("plane.proud_items", bearing.proud().size(), "")
                 .know("plane.proud_height", highest(bearing), "above the contact plane")
-                .know("plane.unread_things", bearing.unread().size(), "")
-                .know("plane.off_level_members", offLevel(bearing), "");
+                .know("plane.unread_things", bearing.unread().size(), "");
         truth.gap()
                 .ifPresentOrElse(
                         gap -> facts.know("plane.gap_to_supports", gap, "modelled depth less the stated one"),
@@ -72,11 +69,5 @@ final class BearingFacts {
 
     private static double highest(Bearing bearing) {
         return bearing.proud().stream().mapToDouble(NearThing::above).max().orElse(0);
-    }
-
-    private static int offLevel(Bearing bearing) {
-        return (int) bearing.near().stream()
-                .filter(n -> n.standing() == Standing.OFF_LEVEL)
-                .count();
     }
 }

@@ -19,6 +19,8 @@ import runtrue.rules.cel.SubjectKind;
 
 /** Supports of a plane, and what stands above them, as subjects. */
 public final class BearingParts {
+    private static final String OFF = "does not matter: no sheet reaches it";
+
     private final PlaneLayout layout;
     private final Subject plane;
     private final Vector3D origin;
@@ -74,7 +76,15 @@ public final class BearingParts {
                         .miss("support.line", "does not exist: it is in no line, because no sheet reaches it")
                         .know("support.deviation", Math.abs(thing.above()), "contact face to contact plane")
                         .know("support.difference", difference(thing.above(), thing.above()), "between contact faces")
-                        .know("support.side", thing.above() > 0 ? "high" : "low", ""));
+                        .know("support.side", thing.above() > 0 ? "high" : "low", "")
+                        .know("support.carrying", false, "no sheet reaches it")
+                        .miss("support.flange", OFF)
+                        .miss("support.thickness", OFF)
+                        .know("support.lap", 0, "it is in no line")
+                        .know(
+                                "support.metal",
+                                Metals.of(element.layers(), plane.facts(), "settings.support_metal"),
+                                "material in the model, or the settings"));
     }
 
     /**
@@ -91,6 +101,14 @@ public final class BearingParts {
 
     private static double middle(Interval interval) {
         return (interval.from() + interval.to()) / 2;
+    }
+
+    private double lap(Deviation deviation) {
+        return layout.supports().stream()
+                .filter(line -> line.number() == deviation.line())
+                .mapToDouble(line -> SupportPieces.lap(deviation.piece(), line))
+                .max()
+                .orElse(0);
     }
 
     private Subject support(Deviation deviation, int number) {
@@ -112,7 +130,22 @@ public final class BearingParts {
                                 "support.difference",
                                 difference(deviation.atFrom(), deviation.atTo()),
                                 "between contact faces")
-                        .know("support.side", deviation.greatest() > 0 ? "high" : "low", ""));
+                        .know("support.side", deviation.greatest() > 0 ? "high" : "low", "")
+                        .know("support.carrying", true, "")
+                        .know("support.flange", piece.flange(), "face that looks up, along the fall")
+                        .know("support.lap", lap(deviation), "alongside the next one")
+                        .know(
+                                "support.metal",
+                                Metals.of(element.layers(), plane.facts(), "settings.support_metal"),
+                                "material in the model, or the settings"));
+        piece.thickness()
+                .ifPresentOrElse(
+                        t -> subject.facts()
+                                .know("support.thickness", t, "from the face that looks up to the next below"),
+                        () -> subject.facts()
+                                .miss(
+                                        "support.thickness",
+                                        "is not known: its body shows no thickness under its flange"));
         return subject.inSeries("piece", number);
     }
 

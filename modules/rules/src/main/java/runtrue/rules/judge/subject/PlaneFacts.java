@@ -1,5 +1,6 @@
 package runtrue.rules.judge.subject;
 
+import java.util.List;
 import java.util.Locale;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.RoofPlane;
@@ -14,7 +15,12 @@ public final class PlaneFacts {
 
     private PlaneFacts() {}
 
-    public static Facts of(PlaneLayout layout, Facts building) {
+    /**
+     * Facts of one plane.
+     *
+     * @param fixtures things fixed on it
+     */
+    public static Facts of(PlaneLayout layout, Drainage drainage, long fixtures, Facts building) {
         RoofPlane plane = layout.plane();
         Facts facts = building.inner()
                 .know("plane.name", plane.name(), "")
@@ -30,7 +36,9 @@ public final class PlaneFacts {
                 .know("plane.support_lines", layout.supports().size(), "members below the plane")
                 .know("plane.elements", plane.elements().size(), "")
                 .know("plane.penetrations", plane.penetrations().size(), "")
+                .know("plane.fixtures", (double) fixtures, "")
                 .know("plane.level", plane.pitch() < LEVEL, "pitch below 0.2 degrees");
+        metals(facts, plane, drainage);
         plane.curve().ifPresentOrElse(curve -> curved(facts, curve), () -> flat(facts, plane));
         facts.know("plane.unread_supports", layout.bearing().unreadSupports().size(), "by their extents");
         BearingFacts.add(layout, facts);
@@ -52,6 +60,38 @@ public final class PlaneFacts {
                         value -> facts.know("plane.thickness", value, "square to the plane"),
                         () -> facts.miss("plane.thickness", "is not known: the model has surfaces without thickness"));
         return facts;
+    }
+
+    /** What the model says of the sheet goes before the system. */
+    private static void metals(Facts facts, RoofPlane plane, Drainage drainage) {
+        facts.know("plane.metal_stated", stated(plane), "material in the model");
+        metal(facts, "plane.metal", plane);
+        List<PlaneLayout> above = drainage.above();
+        facts.know("plane.drained_on", !above.isEmpty(), "eaves over it");
+        if (above.isEmpty()) {
+            facts.miss("plane.metal_above", "does not exist: no roof ends above the plane");
+        } else {
+            metal(facts, "plane.metal_above", above.get(0).plane());
+        }
+    }
+
+    private static void metal(Facts facts, String name, RoofPlane plane) {
+        String own = stated(plane);
+        if (!own.equals(Metals.UNKNOWN)) {
+            facts.know(name, own, "material in the model");
+        } else if (facts.find("system.metal").orElse(null) instanceof Facts.Known known) {
+            facts.know(name, known.value().toString(), known.evidence());
+        } else {
+            facts.miss(name, "is not known: neither the model's material nor the roof system states it");
+        }
+    }
+
+    private static String stated(RoofPlane plane) {
+        return plane.elements().stream()
+                .map(e -> Metals.of(e.element().layers()))
+                .filter(m -> !m.equals(Metals.UNKNOWN))
+                .findFirst()
+                .orElse(Metals.UNKNOWN);
     }
 
     private static void flat(Facts facts, RoofPlane plane) {

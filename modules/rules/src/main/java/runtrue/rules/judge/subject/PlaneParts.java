@@ -25,8 +25,10 @@ public final class PlaneParts {
     private final Subject plane;
     private final Vector3D origin;
     private final OrderLengths lengths;
+    private final Drainage drainage;
 
-    public PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin, OrderLengths lengths) {
+    public PlaneParts(PlaneLayout layout, Subject plane, Vector3D origin, OrderLengths lengths, Drainage drainage) {
+        this.drainage = drainage;
         this.layout = layout;
         this.plane = plane;
         this.origin = origin;
@@ -46,6 +48,7 @@ public final class PlaneParts {
                     .know("sheet.trimmed", sheet.trimmed(), "")
                     .know("sheet.tapered", sheet.tapered(), "")
                     .know("sheet.cut", sheet.cut(), "");
+            drainage.add(sheet, facts);
             Subject subject = new Subject(
                     SubjectKind.SHEET,
                     "sheet " + sheet.number() + " of " + plane.name(),
