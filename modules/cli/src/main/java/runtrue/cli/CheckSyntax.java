@@ -236,9 +236,10 @@ final class CheckSyntax {
         "For each drop a folder is written: report.html (a page to start with: outcome, worst finding, plan and 3D),"
                 + " quantities.xlsx (what to order), non-conformances.xlsx (what does not meet the rules, and what could"
                 + " not be judged and why), non-conformances.pdf (the same, a page each, to be sent out), issues.bcf (to be"
-                + " opened beside the model), roof-plan-1.svg and so on (a drawing of each roof to scale) and result.json,"
-                + " findings.csv,"
-                + " quantities.csv and test-cases.xml (the same for other programs). A short table goes to standard output, everything else to standard error.",
+                + " opened beside the model), roof-plan-1.svg and so on (a drawing of each roof to scale), set-out.dxf (the"
+                + " roofs in true place and size, for setting out) and result.json, findings.csv, quantities.csv and"
+                + " test-cases.xml (the same for other programs). A short table goes to standard output, everything else to"
+                + " standard error.",
         ""
     };
 

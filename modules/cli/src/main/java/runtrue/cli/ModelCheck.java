@@ -29,6 +29,7 @@ import runtrue.report.exchange.TestCases;
 import runtrue.report.page.ReportPage;
 import runtrue.report.pdf.FindingsPdf;
 import runtrue.report.rates.RateException;
+import runtrue.report.setout.SetOutDrawing;
 import runtrue.result.CheckResult;
 import runtrue.result.build.BillInput;
 import runtrue.result.build.CheckInput;
@@ -243,6 +244,7 @@ final class ModelCheck implements DropCheck {
                 new OutputFile(
                         "issues.bcf",
                         out -> IssueFile.write(result, named.options().issues(), out)),
+                new OutputFile("set-out.dxf", out -> SetOutDrawing.write(result, out)),
                 new OutputFile("findings.csv", out -> CsvTables.findings(result, out)),
                 new OutputFile("quantities.csv", out -> CsvTables.quantities(result, out)),
                 new OutputFile("test-cases.xml", out -> TestCases.write(result, out)),

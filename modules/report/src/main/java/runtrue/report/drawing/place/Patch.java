@@ -149,12 +149,16 @@ public record Patch(
 
     /** The part of the outline within a rectangle of u and v, on paper; holes are not taken off. */
     public List<Vec> clipped(PlaneResult.Range u, PlaneResult.Range v) {
+        return clippedRing(u, v).stream().map(p -> at(p.x(), p.y())).toList();
+    }
+
+    /** The same in u and v. */
+    public List<Vec> clippedRing(PlaneResult.Range u, PlaneResult.Range v) {
         List<Vec> ring = rings.get(0);
         ring = half(ring, new Vec(1, 0), u.fromMetres());
         ring = half(ring, new Vec(-1, 0), -u.toMetres());
         ring = half(ring, new Vec(0, 1), v.fromMetres());
-        ring = half(ring, new Vec(0, -1), -v.toMetres());
-        return ring.stream().map(p -> at(p.x(), p.y())).toList();
+        return half(ring, new Vec(0, -1), -v.toMetres());
     }
 
     /** What of a ring lies where the coordinate along {@code axis} is at least {@code least}. */
