@@ -9,6 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferInt;
 import java.util.List;
 import runtrue.result.CheckResult;
 
@@ -40,6 +41,7 @@ public final class Picture implements Canvas {
         } finally {
             pen.dispose();
         }
+        Shades.join(((DataBufferInt) image.getRaster().getDataBuffer()).getData());
         return new PngEncoder()
                 .withBufferedImage(image)
                 .withTryIndexedEncoding(true)

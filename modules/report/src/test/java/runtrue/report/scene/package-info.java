@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.scene;
+
+import org.jspecify.annotations.NullMarked;
