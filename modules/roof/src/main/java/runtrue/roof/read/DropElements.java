@@ -1,10 +1,10 @@
 package runtrue.roof.read;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
@@ -54,47 +54,55 @@ public record DropElements(
     /** Elements of all files of a drop; work is done on all processors of the pool that calls this. */
     public static DropElements read(
             List<IfcModel> models, Selection selection, Tolerances tolerances, ElementShapes shapes) {
-        List<FoundElement> roofs = new ArrayList<>();
-        List<FoundElement> supports = new ArrayList<>();
-        List<BrokenElement> broken = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
-        for (IfcModel model : models) {
-            FoundElements found = ElementFinder.find(model, selection);
-            roofs.addAll(found.roofs());
-            supports.addAll(found.supports());
-            broken.addAll(found.broken());
-            found.notes().forEach(n -> notes.add(model.file().name() + ": " + n));
-        }
-        Vector3D origin = origin(roofs, tolerances);
+        Chosen chosen = Chosen.of(models, selection);
+        Vector3D origin = origin(chosen.roofs(), tolerances);
         ElementShapes.Reading reading = shapes.read(
-                Stream.concat(roofs.stream(), supports.stream())
+                Stream.concat(chosen.roofs().stream(), chosen.supports().stream())
                         .map(FoundElement::entity)
                         .toList(),
                 tolerances,
                 origin);
-        notes.addAll(reading.notes());
-        List<Shaped> roofShapes = shaped(roofs, reading.shapes().subList(0, roofs.size()));
-        List<Shaped> supportShapes =
-                shaped(supports, reading.shapes().subList(roofs.size(), roofs.size() + supports.size()));
+        int split = chosen.roofs().size();
+        List<Shape> found = reading.shapes();
+        List<Shaped> roofs = shaped(chosen.roofs(), found.subList(0, split));
+        List<Shaped> supports = shaped(
+                chosen.supports(),
+                found.subList(split, split + chosen.supports().size()));
         List<UnreadElement> unread = new ArrayList<>();
-        broken.forEach(b -> unread.add(unread(b)));
-        unread.addAll(unread(roofShapes, true));
-        unread.addAll(unread(supportShapes, false));
-        Set<IfcEntity> chosen = new HashSet<>();
-        roofs.forEach(r -> chosen.add(r.entity()));
-        supports.forEach(s -> chosen.add(s.entity()));
-        return new DropElements(
-                read(roofShapes),
-                read(supportShapes),
-                unread,
-                Surroundings.of(
-                        models,
-                        chosen,
-                        unreadSupports(broken, supportShapes),
-                        ShapeReader.of(tolerances, origin),
-                        origin),
-                origin,
-                notes);
+        chosen.broken().forEach(b -> unread.add(unread(b)));
+        unread.addAll(unread(roofs, true));
+        unread.addAll(unread(supports, false));
+        Surround surround = Surroundings.of(
+                models,
+                chosen.entities(),
+                unreadSupports(chosen.broken(), supports),
+                ShapeReader.of(tolerances, origin),
+                origin);
+        List<String> notes =
+                Stream.concat(chosen.notes().stream(), reading.notes().stream()).toList();
+        return new DropElements(read(roofs), read(supports), unread, surround, origin, notes);
+    }
+
+    /** What the selection finds in all models of a drop. */
+    private record Chosen(
+            List<FoundElement> roofs, List<FoundElement> supports, List<BrokenElement> broken, List<String> notes) {
+        static Chosen of(List<IfcModel> models, Selection selection) {
+            Chosen chosen = new Chosen(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+            for (IfcModel model : models) {
+                FoundElements found = ElementFinder.find(model, selection);
+                chosen.roofs.addAll(found.roofs());
+                chosen.supports.addAll(found.supports());
+                chosen.broken.addAll(found.broken());
+                found.notes().forEach(n -> chosen.notes.add(model.file().name() + ": " + n));
+            }
+            return chosen;
+        }
+
+        Set<IfcEntity> entities() {
+            return Stream.concat(roofs.stream(), supports.stream())
+                    .map(FoundElement::entity)
+                    .collect(Collectors.toSet());
+        }
     }
 
     private static List<IfcEntity> unreadSupports(List<BrokenElement> broken, List<Shaped> supports) {

@@ -1,5 +1,6 @@
 package runtrue.shape.profile;
 
+import java.util.Arrays;
 import java.util.List;
 import runtrue.ifc.IfcEntity;
 import runtrue.shape.ShapeException;
@@ -45,61 +46,49 @@ final class StandardProfiles {
 
     private Profile rolled(IfcEntity p, String name) {
         return switch (p.type()) {
-            case "IfcIShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.iShape(
-                                size(p, "OverallWidth"),
-                                size(p, "FlangeThickness"),
-                                size(p, "OverallWidth"),
-                                size(p, "FlangeThickness"),
-                                size(p, "OverallDepth"),
-                                size(p, "WebThickness")));
             case "IfcAsymmetricIShapeProfileDef" -> asymmetric(p, name);
-            case "IfcLShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.lShape(
-                                size(p, p.has("Width") ? "Width" : "Depth"), size(p, "Depth"), size(p, "Thickness")));
-            case "IfcUShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.uShape(
-                                size(p, "FlangeWidth"),
-                                size(p, "Depth"),
-                                size(p, "WebThickness"),
-                                size(p, "FlangeThickness")));
-            case "IfcTShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.tShape(
-                                size(p, "FlangeWidth"),
-                                size(p, "Depth"),
-                                size(p, "WebThickness"),
-                                size(p, "FlangeThickness")));
-            case "IfcCShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.cShape(
-                                size(p, "Width"), size(p, "Depth"), size(p, "WallThickness"), size(p, "Girth")));
-            case "IfcZShapeProfileDef" ->
-                plain(
-                        name,
-                        Outlines.zShape(
-                                size(p, "FlangeWidth"),
-                                size(p, "Depth"),
-                                size(p, "WebThickness"),
-                                size(p, "FlangeThickness")));
             case "IfcCraneRailAShapeProfileDef" ->
                 craneRail(
                         p,
                         name,
                         new double[] {half(p, "BaseWidth2"), half(p, "BaseWidth4"), half(p, "WebThickness")},
-                        new double[] {size(p, "BaseDepth3"), size(p, "BaseDepth2"), size(p, "BaseDepth1")});
+                        sizes(p, "BaseDepth3", "BaseDepth2", "BaseDepth1"));
             case "IfcCraneRailFShapeProfileDef" ->
-                craneRail(p, name, new double[] {half(p, "HeadWidth"), half(p, "WebThickness")}, new double[] {
-                    size(p, "BaseDepth2"), size(p, "BaseDepth1")
-                });
+                craneRail(
+                        p,
+                        name,
+                        new double[] {half(p, "HeadWidth"), half(p, "WebThickness")},
+                        sizes(p, "BaseDepth2", "BaseDepth1"));
+            default -> plain(name, thinWalled(p));
+        };
+    }
+
+    private static double[] thinWalled(IfcEntity p) {
+        return switch (p.type()) {
+            case "IfcIShapeProfileDef" -> {
+                double[] d = sizes(p, "OverallWidth", "FlangeThickness", "OverallDepth", "WebThickness");
+                yield Outlines.iShape(d[0], d[1], d[0], d[1], d[2], d[3]);
+            }
+            case "IfcLShapeProfileDef" -> {
+                double[] d = sizes(p, p.has("Width") ? "Width" : "Depth", "Depth", "Thickness");
+                yield Outlines.lShape(d[0], d[1], d[2]);
+            }
+            case "IfcUShapeProfileDef" -> {
+                double[] d = sizes(p, "FlangeWidth", "Depth", "WebThickness", "FlangeThickness");
+                yield Outlines.uShape(d[0], d[1], d[2], d[3]);
+            }
+            case "IfcTShapeProfileDef" -> {
+                double[] d = sizes(p, "FlangeWidth", "Depth", "WebThickness", "FlangeThickness");
+                yield Outlines.tShape(d[0], d[1], d[2], d[3]);
+            }
+            case "IfcCShapeProfileDef" -> {
+                double[] d = sizes(p, "Width", "Depth", "WallThickness", "Girth");
+                yield Outlines.cShape(d[0], d[1], d[2], d[3]);
+            }
+            case "IfcZShapeProfileDef" -> {
+                double[] d = sizes(p, "FlangeWidth", "Depth", "WebThickness", "FlangeThickness");
+                yield Outlines.zShape(d[0], d[1], d[2], d[3]);
+            }
             default ->
                 throw new ShapeException("Profiles of type " + p.type() + " are not read (" + p.label()
                         + "); export this element with an arbitrary closed profile, or as a faceted body.");
@@ -121,6 +110,10 @@ final class StandardProfiles {
 
     private static double half(IfcEntity p, String dimension) {
         return 0.5 * size(p, dimension);
+    }
+
+    private static double[] sizes(IfcEntity p, String... dimensions) {
+        return Arrays.stream(dimensions).mapToDouble(d -> size(p, d)).toArray();
     }
 
     private static double size(IfcEntity p, String dimension) {
