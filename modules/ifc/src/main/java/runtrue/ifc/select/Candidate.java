@@ -37,7 +37,7 @@ final class Candidate {
     }
 
     private Optional<Evidence> evidence(Selector selector) {
-        if (!selector.classes().isEmpty() && selector.classes().stream().noneMatch(entity::isA)) {
+        if (!selector.admits(entity)) {
             return Optional.empty();
         }
         Map<String, Grounds> reasons = new LinkedHashMap<>();

@@ -16,6 +16,8 @@ import runtrue.ifc.IfcModel;
 
 /** Finds the roof elements and the possible supports of a model by a {@link Selection}: start with {@link #find}. */
 public final class ElementFinder {
+    private static final String ASSEMBLY = "IfcElementAssembly";
+
     private final IfcModel model;
     private final Selection selection;
     private final Map<Integer, FoundElement> roofs = new TreeMap<>();
@@ -83,22 +85,29 @@ public final class ElementFinder {
         }
     }
 
-    /** Parts of parts too: a roof may be made of roofs that hold the slabs. */
+    /** Parts of parts too: a roof may be made of roofs that hold the slabs. Plates among framing connect it. */
     private void addParts(IfcEntity roof) {
         Deque<IfcEntity> wholes = new ArrayDeque<>(List.of(roof));
         Set<Integer> seen = new TreeSet<>(Set.of(roof.id()));
+        String[] classes = selection.roofParts().toArray(String[]::new);
         while (!wholes.isEmpty()) {
-            for (IfcEntity part : model.parts(wholes.remove())) {
+            IfcEntity whole = wholes.remove();
+            boolean framing = whole.isA(ASSEMBLY) && model.parts(whole).stream().anyMatch(ElementFinder::isFraming);
+            for (IfcEntity part : model.parts(whole)) {
                 if (!seen.add(part.id())) {
                     continue;
                 }
                 wholes.add(part);
-                String[] classes = selection.roofParts().toArray(String[]::new);
-                evidence(part, List.of(Selector.ofClass(classes)), true)
+                List<Selector> parts = List.of(Selector.ofClass(classes), Selector.ofNoSubtypeOf(Selection.BARE));
+                evidence(part, framing && part.isA("IfcPlate") ? List.of() : parts, true)
                         .ifPresent(evidence -> roofs.putIfAbsent(
                                 part.id(), new FoundElement(part, Grounds.PART, "part of " + named(roof))));
             }
         }
+    }
+
+    private static boolean isFraming(IfcEntity element) {
+        return element.isA("IfcBeam") || element.isA("IfcMember") || element.isA("IfcColumn");
     }
 
     private static String named(IfcEntity roof) {
@@ -106,9 +115,12 @@ public final class ElementFinder {
         return name.isEmpty() ? roof.label() : roof.type() + " \"" + name + "\"";
     }
 
-    /** Without a body of its own, its parts speak for it. One without such parts stays, to be reported as unread. */
+    /**
+     * Without a body of its own, its parts speak for it. A roof without such parts stays, to be reported as unread; an
+     * assembly is made of its parts alone, and one of framing is none.
+     */
     private boolean isMereContainer(IfcEntity roof) {
-        return !Bodies.has(roof) && hasRoofPart(roof, new TreeSet<>());
+        return !Bodies.has(roof) && (roof.isA(ASSEMBLY) || hasRoofPart(roof, new TreeSet<>()));
     }
 
     private boolean hasRoofPart(IfcEntity whole, Set<Integer> seen) {
@@ -138,7 +150,9 @@ public final class ElementFinder {
         for (Selector selector : selectors) {
             Set<String> classes = selector.classes().isEmpty() ? Set.of("IfcElement") : selector.classes();
             for (String className : classes) {
-                model.all(className).forEach(element -> candidates.putIfAbsent(element.id(), element));
+                model.all(className).stream()
+                        .filter(selector::admits)
+                        .forEach(element -> candidates.putIfAbsent(element.id(), element));
             }
         }
         return new ArrayList<>(candidates.values());

@@ -13,6 +13,9 @@ import java.util.Set;
  * @param excluded elements that are neither, whatever the other lists say
  */
 public record Selection(List<Selector> roofs, Set<String> roofParts, List<Selector> supports, List<Selector> excluded) {
+    /** An element of which the model says no more than that it is built; there are such from IFC4X3 on. */
+    static final String BARE = "IfcBuiltElement";
+
     private static final String[] UNSTATED = {"", "NOTDEFINED", "USERDEFINED"};
 
     public Selection {
@@ -33,12 +36,16 @@ public record Selection(List<Selector> roofs, Set<String> roofParts, List<Select
                         Selector.ofClass("IfcSlab").withTypes("ROOF"),
                         Selector.ofClass("IfcCovering").withTypes("ROOFING"),
                         Selector.ofClass("IfcSlab", "IfcBuildingElementProxy").withName(Names.ROOF),
-                        Selector.ofClass("IfcCovering").withTypes(UNSTATED).withName(Names.ROOF)),
+                        Selector.ofClass("IfcCovering", "IfcCourse", "IfcElementAssembly")
+                                .withTypes(UNSTATED)
+                                .withName(Names.ROOF),
+                        Selector.ofNoSubtypeOf(BARE).withName(Names.ROOF)),
                 Set.of(
                         "IfcSlab",
                         "IfcPlate",
                         "IfcCovering",
                         "IfcRoof",
+                        "IfcCourse",
                         "IfcBuildingElementPart",
                         "IfcBuildingElementProxy"),
                 List.of(

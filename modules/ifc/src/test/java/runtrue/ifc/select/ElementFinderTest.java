@@ -3,10 +3,12 @@ package runtrue.ifc.select;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.groups.Tuple.tuple;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -79,6 +81,62 @@ class ElementFinderTest {
                 """);
 
         assertThat(found.roofs()).extracting(roof -> roof.entity().id()).containsExactly(3);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "IFC4     | IFCELEMENTASSEMBLY('g',$,'Dach',$,$,$,$,$,$,$)          | 2 5",
+                "IFC4     | IFCELEMENTASSEMBLY('g',$,'Dach',$,$,$,$,$,$,.NOTDEFINED.) | 2 5",
+                "IFC4     | IFCELEMENTASSEMBLY('g',$,'Dach',$,$,$,$,$,$,.TRUSS.)    |",
+                "IFC4     | IFCELEMENTASSEMBLY('g',$,'Roof truss',$,$,$,$,$,$,$)    |",
+                "IFC4     | IFCELEMENTASSEMBLY('g',$,'A 12',$,$,$,$,$,$,$)          |",
+                "IFC4X3   | IFCBUILTELEMENT('g',$,'Dach',$,$,$,$,$)                 | 2 5",
+                "IFC4X3   | IFCCOURSE('g',$,'Dach',$,$,$,$,$,$)                     | 2 5"
+            })
+    void takesThePartsOfWhatIsNamedAsRoof(String schema, String whole, String expected) {
+        FoundElements found = find(
+                schema,
+                "#1=" + whole + ";#2=IFCBUILDINGELEMENTPART('g2',$,'x',$,$,$,#90,$,$);"
+                        + "#5=IFCPLATE('g5',$,'x',$,$,$,#90,$,$);#6=IFCRELAGGREGATES('r',$,$,$,#1,(#2,#5));");
+
+        List<Integer> ids =
+                found.roofs().stream().map(roof -> roof.entity().id()).toList();
+        assertThat(ids).isEqualTo(numbers(expected));
+    }
+
+    private static List<Integer> numbers(@Nullable String list) {
+        return list == null
+                ? List.of()
+                : Arrays.stream(list.split(" ")).map(Integer::valueOf).toList();
+    }
+
+    @Test
+    void anAssemblyOfFramingIsNoRoofAndItsPlatesConnectIt() {
+        FoundElements found = find("#1=IFCELEMENTASSEMBLY('g',$,'Roof',$,$,$,$,$,$,$);"
+                + "#2=IFCBEAM('g2',$,'x',$,$,$,#90,$,$);#5=IFCPLATE('g5',$,'x',$,$,$,#90,$,$);"
+                + "#6=IFCRELAGGREGATES('r',$,$,$,#1,(#2,#5));");
+
+        assertThat(found.roofs()).isEmpty();
+        assertThat(found.supports()).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "IFCBUILTELEMENT('g',$,'Roof shell',$,$,$,#90,$)     | true",
+                "IFCBUILTELEMENT('g',$,'Facade',$,$,$,#90,$)         | false",
+                "IFCWALL('g',$,'Roof parapet',$,$,$,#90,$,$)         | false",
+                "IFCCOURSE('g',$,'Roof insulation',$,$,$,#90,$,$)    | true",
+                "IFCCOURSE('g',$,'Roof',$,$,$,#90,$,.BALLASTBED.)    | false",
+                "IFCROOF('g',$,'x',$,$,$,#90,$,.FREEFORM.)           | true"
+            })
+    void findsRoofsAmongTheClassesOfIfc4x3(String element, boolean expected) {
+        assertThat(find("IFC4X3", "#1=" + element + ";").roofs()).hasSize(expected ? 1 : 0);
     }
 
     @Test
@@ -230,6 +288,10 @@ class ElementFinderTest {
     }
 
     private static FoundElements find(String data) {
-        return ElementFinder.find(ModelText.model("IFC4", BODY + data), Selection.standard());
+        return find("IFC4", data);
+    }
+
+    private static FoundElements find(String schema, String data) {
+        return ElementFinder.find(ModelText.model(schema, BODY + data), Selection.standard());
     }
 }
