@@ -18,6 +18,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import runtrue.ifc.IfcModel;
 import runtrue.ifc.select.Selection;
+import runtrue.roof.EdgeKind;
 import runtrue.roof.Roof;
 import runtrue.roof.RoofPlane;
 import runtrue.roof.RoofSettings;
@@ -52,10 +53,7 @@ class RepresentationsProperties {
             throws IOException {
         Assume.that(schema != Schema.IFC2X3 || form.isOld());
         IfcFile file = new IfcFile("slab.ifc", schema, unit, angles, "Invented", OptionalDouble.of(north));
-        Place storey = file.storey(file.building("Shed", Frame.turned(new Vec(east, -3 * east, 0), turn)), "Ground", 0);
-        slab.shaped(file.element("IFCSLAB", "Roof"), form, file.bodies(), file.profiles())
-                .predefinedType("ROOF")
-                .addTo(storey);
+        add(file, "Shed", Frame.turned(new Vec(east, -3 * east, 0), turn), slab, form);
 
         Roof roof = read(file.text());
 
@@ -73,11 +71,67 @@ class RepresentationsProperties {
         assertThat(Math.cos(plane.azimuthTrueNorth().orElseThrow() - fall)).isCloseTo(1, within(1e-9));
     }
 
+    /** Two slabs against each other, each described in its own way: two planes and the ridge between them. */
+    @Property(tries = 200)
+    void a_gable_reads_back_with_its_ridge(
+            @ForAll Schema schema,
+            @ForAll SlopingSlab.Form southForm,
+            @ForAll SlopingSlab.Form northForm,
+            @ForAll LengthUnit unit,
+            @ForAll @DoubleRange(min = -3.1, max = 3.1) double turn,
+            @ForAll @DoubleRange(min = -400_000, max = 400_000) double east,
+            @ForAll("halvesOfGables") SlopingSlab south)
+            throws IOException {
+        double ridge = south.eave() - south.left() - south.right();
+        Assume.that(schema != Schema.IFC2X3 || (southForm.isOld() && northForm.isOld()));
+        IfcFile file = new IfcFile("gable.ifc", schema, unit, AngleUnit.DEGREE, "Invented", OptionalDouble.empty());
+        double depth = 2 * south.run() * Math.cos(south.pitch());
+        Vec corner = new Vec(
+                east + south.eave() * Math.cos(turn) - depth * Math.sin(turn),
+                -3 * east + south.eave() * Math.sin(turn) + depth * Math.cos(turn),
+                0);
+        SlopingSlab north = south.mirrored();
+        add(file, "South", Frame.turned(new Vec(east, -3 * east, 0), turn), south, southForm);
+        add(file, "North", Frame.turned(corner, turn + Math.PI), north, northForm);
+
+        Roof roof = read(file.text());
+
+        assertThat(roof.unplaced()).isEmpty();
+        assertThat(roof.planes()).hasSize(2).allSatisfy(layout -> {
+            assertThat(layout.plane().pitch()).isCloseTo(south.pitch(), within(1e-6));
+            assertThat(layout.plane().area()).isCloseTo(south.area(), within(1e-5 * south.area()));
+        });
+        assertThat(roof.edges())
+                .filteredOn(e -> e.kind() == EdgeKind.RIDGE)
+                .singleElement()
+                .satisfies(e -> {
+                    assertThat(e.length()).isCloseTo(ridge, within(1e-4));
+                    assertThat(e.angle()).hasValueCloseTo(2 * south.pitch(), within(1e-6));
+                });
+    }
+
+    private static void add(IfcFile file, String building, Frame frame, SlopingSlab slab, SlopingSlab.Form form) {
+        Place storey = file.storey(file.building(building, frame), "Ground", 0);
+        slab.shaped(file.element("IFCSLAB", "Roof"), form, file.bodies(), file.profiles())
+                .predefinedType("ROOF")
+                .addTo(storey);
+    }
+
     @Provide
     Arbitrary<SlopingSlab> slabs() {
-        Arbitrary<Double> pitches = between(1, 60).map(Math::toRadians);
+        return slabs(3, 1);
+    }
+
+    /** With a ridge of a metre at least, and no flatter than a fold that tells two planes apart. */
+    @Provide
+    Arbitrary<SlopingSlab> halvesOfGables() {
+        return slabs(4, 5);
+    }
+
+    private static Arbitrary<SlopingSlab> slabs(double leastEave, double leastPitch) {
+        Arbitrary<Double> pitches = between(leastPitch, 60).map(Math::toRadians);
         return Combinators.combine(
-                        between(3, 80),
+                        between(leastEave, 80),
                         between(1, 60),
                         between(0, 1.4),
                         between(0, 1.4),

@@ -43,6 +43,11 @@ record SlopingSlab(double eave, double run, double left, double right, double pi
         }
     }
 
+    /** Its ends exchanged: what stands against it with a common ridge. */
+    SlopingSlab mirrored() {
+        return new SlopingSlab(eave, run, /* left= */ right, /* right= */ left, pitch, thickness, level);
+    }
+
     double area() {
         return (eave + eave - left - right) / 2 * run;
     }
