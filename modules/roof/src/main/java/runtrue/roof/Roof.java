@@ -34,6 +34,10 @@ public record Roof(
      * @param counted whether it is accounted for all the same, for example as a layer under the one that gave the plane
      */
     public record Unplaced(ReadElement element, String reason, boolean counted) {
+        /** What to do about one that is not accounted for, at the end of a reason. */
+        public static final String OR_EXCLUDE =
+                "; if it is no part of the roof, exclude it under selectors in runtrue.yaml";
+
         /** One that is not accounted for: part of the roof that nothing is said about. */
         public Unplaced(ReadElement element, String reason) {
             this(element, reason, false);

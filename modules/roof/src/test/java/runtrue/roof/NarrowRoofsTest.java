@@ -30,7 +30,10 @@ class NarrowRoofsTest {
                 .satisfies(l -> assertThat(l.plane().name()).isEqualTo("Hall / south plane"));
         assertThat(roof.unplaced()).singleElement().satisfies(u -> {
             assertThat(u.element().element().globalId()).isEqualTo("moulding");
-            assertThat(u.reason()).isEqualTo("narrower than 0.3 m everywhere: a moulding, gutter or fascia");
+            assertThat(u.reason())
+                    .isEqualTo(
+                            "narrower than 0.3 m everywhere: a moulding, gutter or fascia; if it is no part of the roof,"
+                                    + " exclude it under selectors in runtrue.yaml");
             assertThat(u.counted()).isFalse();
         });
     }
@@ -59,7 +62,8 @@ class NarrowRoofsTest {
         Roof roof = Roofs.layOut(List.of(ROOF, RoofFixtures.element("scales", "", scales)), List.of(), settings(0.5));
 
         assertThat(roof.unplaced()).singleElement().satisfies(u -> {
-            assertThat(u.reason()).contains("in no plane of more than 0.05 m2 (100 faces); export it");
+            assertThat(u.reason())
+                    .contains("in no plane of more than 0.05 m2 (100 faces); export it with larger faces");
             assertThat(u.counted()).isFalse();
         });
     }

@@ -19,7 +19,7 @@ public final class Surfaces {
         return String.format(
                 Locale.ROOT,
                 "curved roof of %d facets, together about %.1f m2, %s, falling at %.1f to %.1f degrees: it has no single"
-                        + " fall and cannot be unrolled along one axis, so its sheets are not laid out",
+                        + " fall and cannot be unrolled along one axis, so its sheets are not laid out; have them set out by whoever forms them",
                 facets.size(),
                 facets.stream().mapToDouble(RoofPlane::area).sum(),
                 kind(facets),

@@ -48,8 +48,9 @@ public record NarrowPlanes(List<RoofPlane> kept, List<Unplaced> unplaced) {
             }
         }
         narrow.removeAll(sheeted);
-        String reason = String.format(
-                Locale.ROOT, "narrower than %.1f m everywhere: a moulding, gutter or fascia", LEAST_WIDTH);
+        String reason =
+                String.format(Locale.ROOT, "narrower than %.1f m everywhere: a moulding, gutter or fascia", LEAST_WIDTH)
+                        + Unplaced.OR_EXCLUDE;
         return new NarrowPlanes(
                 kept,
                 Bearings.ordered(narrow).stream()

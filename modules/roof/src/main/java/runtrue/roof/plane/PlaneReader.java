@@ -45,7 +45,8 @@ public final class PlaneReader {
 
     private Unplaced unplaced(ReadElement element, List<SkinFace> skin, Set<ReadElement> hidden) {
         if (skin.isEmpty()) {
-            return new Unplaced(element, "no face looks upward: nothing that sheets could lie on");
+            return new Unplaced(
+                    element, "no face looks upward: nothing that sheets could lie on" + Unplaced.OR_EXCLUDE);
         }
         return hidden.contains(element)
                 ? new Unplaced(element, "lies under another layer of the roof and is counted with it", true)
