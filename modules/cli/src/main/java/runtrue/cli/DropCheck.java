@@ -1,6 +1,8 @@
 package runtrue.cli;
 
+import java.util.Optional;
 import runtrue.drop.Drop;
+import runtrue.rules.explain.Explanation;
 
 /** Checks drops, one after another, all with the same options. What stands between the command line and the work. */
 @FunctionalInterface
@@ -13,6 +15,15 @@ interface DropCheck {
      *     thrown is taken as a fault of the program.
      */
     CheckedDrop check(Drop drop, Progress progress);
+
+    /**
+     * How a finding of the drop came about: it is read, laid out and judged again. Empty when it has no such finding.
+     *
+     * @throws CheckException as {@link #check}
+     */
+    default Optional<Explanation> explain(Drop drop, String finding) {
+        throw new UnsupportedOperationException("this check explains nothing: " + drop.name() + ", " + finding);
+    }
 
     /** Makes the check for one run. */
     @FunctionalInterface

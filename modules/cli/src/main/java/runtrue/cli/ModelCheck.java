@@ -54,8 +54,11 @@ import runtrue.rules.RuleSet;
 import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.concede.Concession;
 import runtrue.rules.concede.Concessions;
+import runtrue.rules.explain.Explanation;
+import runtrue.rules.explain.FindingExplanation;
 import runtrue.rules.judge.DropFacts;
 import runtrue.rules.judge.Judge;
+import runtrue.rules.judge.subject.Grounds;
 import runtrue.rules.wind.BodyZones;
 import runtrue.rules.wind.PlaneZone;
 import runtrue.rules.wind.WindSetting;
@@ -96,8 +99,24 @@ final class ModelCheck implements DropCheck {
 
     @Override
     public CheckedDrop check(Drop drop, Progress progress) {
+        return opened(drop, progress, (open, chosen, judge) -> check(open, drop, chosen, judge, progress));
+    }
+
+    @Override
+    public Optional<Explanation> explain(Drop drop, String finding) {
+        return opened(drop, Progress.NONE, (open, chosen, judge) -> explain(open, drop, chosen, judge, finding));
+    }
+
+    /** What is done with the models of a drop while they are open. */
+    @FunctionalInterface
+    private interface Work<T> {
+        T on(OpenDrop open, Choices chosen, CompletableFuture<Judge> judge);
+    }
+
+    private <T> T opened(Drop drop, Progress progress, Work<T> work) {
         CompletableFuture<Choices> choices = CompletableFuture.supplyAsync(() -> choices(drop));
-        CompletableFuture<Judge> judge = rules.thenCombineAsync(choices, (r, c) -> Judge.of(r, c.system()));
+        CompletableFuture<Judge> judge =
+                rules.thenCombineAsync(choices, (r, c) -> Judge.of(c.rules().orElse(r), c.system()));
         progress.stage(Stage.INDEXING, drop.files().size());
         try (OpenDrop open = OpenDrop.open(drop, progress)) {
             Choices chosen = loaded(choices);
@@ -105,13 +124,14 @@ final class ModelCheck implements DropCheck {
                 throw CheckException.ofDrop(
                         String.join(System.lineSeparator(), open.failures()), new IllegalStateException());
             }
-            return onPool(() -> check(open, drop, chosen, judge, progress));
+            return onPool(() -> work.on(open, chosen, judge));
         }
     }
 
     /** Settings and roof system of one drop; read beside the first indexing, since neither needs the other. */
     private record Choices(
             DropSettings settings,
+            Optional<RuleSet> rules,
             WindSetting wind,
             RoofSystem system,
             BuildUp buildUp,
@@ -124,6 +144,7 @@ final class ModelCheck implements DropCheck {
             RoofSystem system = named.system(settings);
             return new Choices(
                     settings,
+                    named.ruleSet(settings),
                     WindSetting.of(settings),
                     system,
                     named.buildUp(settings, system),
@@ -160,8 +181,16 @@ final class ModelCheck implements DropCheck {
         }
     }
 
-    private CheckedDrop check(
-            OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, Progress progress) {
+    /** A drop as the rules see it. */
+    private record Laid(
+            DropElements elements,
+            Roof roof,
+            Trust trust,
+            List<GridAxis> axes,
+            DropFacts facts,
+            List<Comparison> engines) {}
+
+    private Laid layOut(OpenDrop open, Drop drop, Choices chosen, Progress progress) {
         progress.stage(Stage.READING_SHAPES, 0);
         Tolerances tolerances = Tolerances.standard();
         List<Comparison> engines = new ArrayList<>();
@@ -180,17 +209,45 @@ final class ModelCheck implements DropCheck {
         progress.stage(Stage.JUDGING, 0);
         List<GridAxis> axes = open.gridAxes();
         DropFacts facts = facts(drop, elements, open, axes, trust.stated());
-        List<BodyZones> zones = loaded(judge).zones(chosen.settings(), chosen.wind(), roof, facts);
-        List<Judgement> judged = loaded(judge).judge(chosen.settings(), roof, facts, zones);
-        Bill bill = Bills.of(roof, placed(zones), chosen.system(), chosen.settings(), chosen.buildUp());
+        return new Laid(elements, roof, trust, axes, facts, engines);
+    }
+
+    private Optional<Explanation> explain(
+            OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, String finding) {
+        Laid laid = layOut(open, drop, chosen, Progress.NONE);
+        List<BodyZones> zones = loaded(judge).zones(chosen.settings(), chosen.wind(), laid.roof(), laid.facts());
+        List<Grounds> grounds = loaded(judge).grounds(chosen.settings(), laid.roof(), laid.facts(), zones);
+        List<Judgement> judged = concede(
+                        grounds.stream().map(Grounds::judgement).toList(), chosen)
+                .judgements();
+        for (int i = 0; i < grounds.size(); i++) {
+            if (judged.get(i).id().equals(finding)) {
+                RuleSet ruleSet = chosen.rules().orElseGet(() -> loaded(rules));
+                return Optional.of(FindingExplanation.of(
+                        ruleSet, chosen.system(), grounds.get(i).judged(judged.get(i))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Concessions.Applied concede(List<Judgement> judged, Choices chosen) {
+        return Concessions.apply(judged, chosen.concessions(), LocalDate.ofInstant(runStamp, UTC));
+    }
+
+    private CheckedDrop check(
+            OpenDrop open, Drop drop, Choices chosen, CompletableFuture<Judge> judge, Progress progress) {
+        Laid laid = layOut(open, drop, chosen, progress);
+        Roof roof = laid.roof();
+        List<BodyZones> zones = loaded(judge).zones(chosen.settings(), chosen.wind(), roof, laid.facts());
         Concessions.Applied conceded =
-                Concessions.apply(judged, chosen.concessions(), LocalDate.ofInstant(runStamp, UTC));
+                concede(loaded(judge).judge(chosen.settings(), roof, laid.facts(), zones), chosen);
+        Bill bill = Bills.of(roof, placed(zones), chosen.system(), chosen.settings(), chosen.buildUp());
         CheckResult result = ResultBuilder.build(new CheckInput(
                 Version.number(),
                 runStamp.toString(),
                 drop.name(),
-                open.fileInfos(elements),
-                ResultParts.ruleSet(loaded(rules)),
+                open.fileInfos(laid.elements()),
+                ResultParts.ruleSet(chosen.rules().orElseGet(() -> loaded(rules))),
                 chosen.system(),
                 ResultParts.settings(chosen.settings()),
                 roof,
@@ -198,13 +255,13 @@ final class ModelCheck implements DropCheck {
                 conceded.judgements(),
                 conceded.uses(),
                 new BillInput(bill, chosen.buildUp(), chosen.rates()),
-                ResultParts.unread(elements),
-                trust,
-                axes));
+                ResultParts.unread(laid.elements()),
+                laid.trust(),
+                laid.axes()));
         Optional<EarlierResult> earlier = named.options().since().map(since -> EarlierResult.of(since, drop.name()));
         CheckResult compared =
                 earlier.flatMap(EarlierResult::result).map(result::since).orElse(result);
-        return checked(compared, open, roof, notes(compared, open, engines, earlier));
+        return checked(compared, open, roof, notes(compared, open, laid.engines(), earlier));
     }
 
     private static List<Zone> placed(List<BodyZones> bodies) {

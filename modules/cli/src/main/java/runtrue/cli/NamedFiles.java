@@ -19,6 +19,10 @@ import runtrue.rules.RuleSets;
 import runtrue.rules.SettingsFiles;
 import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.buildup.BuildUps;
+import runtrue.rules.example.RuleBook;
+import runtrue.rules.example.RuleBooks;
+import runtrue.rules.extend.RuleFile;
+import runtrue.rules.yaml.YamlFile;
 
 /**
  * The rule set, roof system, build-up, rates and settings that the options name, or those that come with the program. What is named but is
@@ -30,17 +34,74 @@ record NamedFiles(CheckOptions options) {
     /** For systems that name none: the plainest. */
     private static final String DEFAULT_BUILD_UP = "single-skin";
 
+    /** The usual one: that of the options, or else the program's. */
     RuleSet ruleSet() {
+        return shown(RuleSets.load(usual(), Optional.empty()));
+    }
+
+    /** The rule set of a drop whose settings name one or change the usual one; empty where they do neither. */
+    Optional<RuleSet> ruleSet(DropSettings settings) {
+        return (settings.ruleSet().isEmpty() || options.rules().isPresent()) && !settings.changesRules()
+                ? Optional.empty()
+                : Optional.of(shown(RuleSets.load(ruleFile(settings), changing(settings))));
+    }
+
+    /** The rule set that holds with these settings, with its examples. */
+    RuleBook ruleBook(DropSettings settings) {
+        RuleBook book = RuleBooks.read(ruleFile(settings), changing(settings));
+        return book.shownAs(shown(book.rules()).file());
+    }
+
+    /** The command line goes before the drop's settings. */
+    private RuleFile ruleFile(DropSettings settings) {
+        if (settings.ruleSet().isEmpty() || options.rules().isPresent()) {
+            return usual();
+        }
+        Path beside = Path.of(settings.file());
+        return new RuleFile(new YamlFile(settings.file(), ""), Optional.of(beside), ruleSets())
+                .named(settings.ruleSet())
+                .orElseThrow(() -> new RuleException(settings.origins().getOrDefault("rule_set", settings.file())
+                        + ": there is no rule set \"" + settings.ruleSet()
+                        + "\" beside this file or among those of the program."
+                        + known("rule-sets")));
+    }
+
+    private static Optional<Path> changing(DropSettings settings) {
+        return settings.changesRules() ? Optional.of(Path.of(settings.file())) : Optional.empty();
+    }
+
+    private RuleFile usual() {
         return options.rules()
-                .map(file -> RuleSets.load(present(file)))
-                .orElseGet(() -> ofProgram("rule-sets", DEFAULT_RULES)
-                        .map(file -> RuleSets.load(file).shownAs(shown(file)))
-                        .orElseGet(() -> RuleSets.bundled(DEFAULT_RULES)));
+                .map(NamedFiles::present)
+                .or(() -> ofProgram("rule-sets", DEFAULT_RULES))
+                .map(file -> RuleFile.of(file, ruleSets()))
+                .orElseGet(() -> RuleFile.bundled(DEFAULT_RULES));
+    }
+
+    private Optional<Path> ruleSets() {
+        return Optional.of(rules().resolve("rule-sets")).filter(Files::isDirectory);
+    }
+
+    /** Files of the program's rules are told from its folder on, so that results do not depend on where it lies. */
+    private RuleSet shown(RuleSet rules) {
+        return ofProgram("rule-sets", DEFAULT_RULES)
+                .filter(file -> options.rules().isEmpty() && rules.file().equals(file.toString()))
+                .map(file -> rules.shownAs(shown(file)))
+                .orElse(rules);
     }
 
     DropSettings settings(Drop drop) {
-        Optional<Path> file = options.settings().map(NamedFiles::present).or(drop::settingsFile);
-        return SettingsFiles.load(Optional.empty(), file, options.overrides());
+        return settings(drop.settingsFile());
+    }
+
+    /**
+     * Settings by the options.
+     *
+     * @param ofDrop the drop's own file
+     */
+    DropSettings settings(Optional<Path> ofDrop) {
+        return SettingsFiles.load(
+                Optional.empty(), options.settings().map(NamedFiles::present).or(() -> ofDrop), options.overrides());
     }
 
     RoofSystem system(DropSettings settings) {

@@ -7,4 +7,13 @@ interface Progress {
 
     /** That many more steps of the present stage are done. */
     void advance(long steps);
+
+    /** Told, and tells nobody. */
+    Progress NONE = new Progress() {
+        @Override
+        public void stage(Stage stage, long total) {}
+
+        @Override
+        public void advance(long steps) {}
+    };
 }

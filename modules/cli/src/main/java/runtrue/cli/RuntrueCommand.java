@@ -5,6 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import runtrue.cli.rules.RulesCommand;
 
 /** The command {@code runtrue} itself: names its sub-commands and does nothing else. */
 final class RuntrueCommand implements Callable<Integer> {
@@ -21,6 +22,8 @@ final class RuntrueCommand implements Callable<Integer> {
     static CommandLine commandLine(DropCheck.Factory factory) {
         CommandSpec root = new RuntrueCommand().spec;
         root.addSubcommand("check", new CheckCommand(factory).spec());
+        root.addSubcommand(
+                "rules", CommandSyntax.addStandardOptions(new RulesCommand(new RulesOfFiles(factory)).spec()));
         root.addSubcommand("completion", new CompletionCommand().spec());
         root.addSubcommand("help", new HelpCommand().spec());
         CommandLine line = new CommandLine(root);

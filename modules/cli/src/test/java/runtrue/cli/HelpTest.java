@@ -21,7 +21,12 @@ class HelpTest {
             Path.of(System.getProperty("runtrue.root", "../.."), "modules/cli/src/test/resources/runtrue/cli");
 
     @ParameterizedTest
-    @CsvSource({"--help, help.txt", "help check, help-check.txt", "help completion, help-completion.txt"})
+    @CsvSource({
+        "--help, help.txt",
+        "help check, help-check.txt",
+        "help rules, help-rules.txt",
+        "help completion, help-completion.txt"
+    })
     void the_help_is_as_reviewed(String args, String file) throws IOException {
         CommandRun run = CommandRun.of(new FakeCheck(), (Object[]) args.split(" "));
 

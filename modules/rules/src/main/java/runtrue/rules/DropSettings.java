@@ -10,6 +10,8 @@ import runtrue.roof.SetOut;
  *
  * @param file of the drop's own settings, empty when it has none
  * @param system name of the roof system
+ * @param ruleSet file of the rule set that the drop is judged by; empty for the usual one
+ * @param changesRules whether the file changes rules or switches some off
  * @param values by dotted name in SI, for example {@code uplift.edge}; see the JSON Schema for the names
  * @param texts by name, for example {@code fixed_point}
  * @param switches by name, for example {@code rolled_on_site}
@@ -18,6 +20,8 @@ import runtrue.roof.SetOut;
 public record DropSettings(
         String file,
         String system,
+        String ruleSet,
+        boolean changesRules,
         SetOut setOut,
         Map<String, Quantity> values,
         Map<String, String> texts,

@@ -2,8 +2,10 @@ package runtrue.rules;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import runtrue.rules.extend.Layers;
 import runtrue.rules.extend.RuleFile;
 import runtrue.rules.read.RuleSetReader;
+import runtrue.rules.yaml.YamlFile;
 
 /** Loads rule sets. Pure: may run beside the reading of models, which hides what the expression library costs to start. */
 public final class RuleSets {
@@ -15,16 +17,17 @@ public final class RuleSets {
      * @throws RuleException with one line per error, each with file, line and column
      */
     public static RuleSet load(Path file) {
-        return load(file, Optional.empty());
+        return load(RuleFile.of(file, Optional.empty()), Optional.empty());
     }
 
     /**
-     * The same, where a rule set may extend one of a folder.
+     * The rule set of a file, changed by what the settings of a drop say of it.
      *
-     * @param folder where those of the program lie, which people may edit; those inside the program stand in for it
+     * @param settings the drop's file; empty when it changes nothing
      */
-    public static RuleSet load(Path file, Optional<Path> folder) {
-        return RuleSetReader.read(RuleFile.of(file, folder));
+    public static RuleSet load(RuleFile file, Optional<Path> settings) {
+        return RuleSetReader.read(
+                settings.map(s -> Layers.read(file, YamlFile.read(s))).orElseGet(() -> Layers.read(file)));
     }
 
     /**

@@ -29,6 +29,14 @@ public final class Uses {
         return names;
     }
 
+    /** The same of one expression. */
+    public static Set<String> facts(Expression expression, RuleSet rules) {
+        Set<String> names = new TreeSet<>();
+        collect(expression, rules, names);
+        names.removeIf(name -> name.startsWith(ExpressionCompiler.DEFINED));
+        return names;
+    }
+
     /** Names of definitions, without {@link ExpressionCompiler#DEFINED}. */
     public static Set<String> definitions(Rule rule, RuleSet rules) {
         Set<String> found = new TreeSet<>();

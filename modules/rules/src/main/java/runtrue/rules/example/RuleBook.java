@@ -14,6 +14,11 @@ public record RuleBook(RuleSet rules, List<Example> examples, List<Never> nevers
         nevers = List.copyOf(nevers);
     }
 
+    /** The same under a name for the rule set's file that does not depend on the machine. */
+    public RuleBook shownAs(String file) {
+        return new RuleBook(rules.shownAs(file), examples, nevers);
+    }
+
     /** Those of one rule. */
     public List<Example> examplesOf(String rule) {
         return examples.stream().filter(e -> e.rule().equals(rule)).toList();

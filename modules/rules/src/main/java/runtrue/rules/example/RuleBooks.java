@@ -19,6 +19,7 @@ import runtrue.rules.read.RuleSetReader;
 import runtrue.rules.yaml.NearMiss;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.SchemaCheck;
+import runtrue.rules.yaml.YamlFile;
 import runtrue.rules.yaml.YamlValue;
 import runtrue.rules.yaml.YamlValue.Mapping;
 
@@ -59,6 +60,12 @@ public final class RuleBooks {
     /** A rule set by its file. */
     public static RuleBook read(RuleFile file) {
         return new RuleBooks(Layers.read(file)).book();
+    }
+
+    /** The same, changed by what the settings of a drop say of it. */
+    public static RuleBook read(RuleFile file, Optional<Path> settings) {
+        return settings.map(s -> new RuleBooks(Layers.read(file, YamlFile.read(s))).book())
+                .orElseGet(() -> read(file));
     }
 
     private RuleBook book() {

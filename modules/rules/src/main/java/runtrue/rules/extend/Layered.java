@@ -18,15 +18,16 @@ public record Layered(Mapping top, List<Layer> chain, List<SwitchedOff> switched
         switchedOff = List.copyOf(switchedOff);
     }
 
-    /** The last file of the chain, which was asked for. */
+    /** The rule set that was asked for; what the settings of a drop change of it goes by its name. */
     public Layer last() {
-        return chain.get(chain.size() - 1);
+        Layer last = chain.get(chain.size() - 1);
+        return last.ofSettings() ? chain.get(chain.size() - 2) : last;
     }
 
     /** SHA-256 of the file's text; of a chain, of the hashes of all its files, so that no change of any goes unseen. */
     public String hash() {
         if (chain.size() == 1) {
-            return last().file().yaml().hash();
+            return chain.get(0).file().yaml().hash();
         }
         List<String> hashes = chain.stream().map(l -> l.file().yaml().hash()).toList();
         return new YamlFile("", String.join("\n", hashes)).hash();
@@ -35,11 +36,14 @@ public record Layered(Mapping top, List<Layer> chain, List<SwitchedOff> switched
     /** Its own version, those that it rests on, and what was switched off. */
     public String version() {
         StringBuilder text = new StringBuilder(last().version());
-        for (int i = chain.size() - 2; i >= 0; i--) {
+        for (int i = chain.indexOf(last()) - 1; i >= 0; i--) {
             text.append(" on ")
                     .append(chain.get(i).name())
                     .append(' ')
                     .append(chain.get(i).version());
+        }
+        if (chain.get(chain.size() - 1).ofSettings()) {
+            text.append(", changed by the drop's settings");
         }
         if (switchedOff.size() > MOST_NAMED) {
             text.append(", without ").append(switchedOff.size()).append(" of its rules");

@@ -4,18 +4,26 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import runtrue.rules.RuleException;
 import runtrue.rules.read.Bundled;
+import runtrue.rules.yaml.Place;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.SchemaCheck;
+import runtrue.rules.yaml.YamlFile;
+import runtrue.rules.yaml.YamlValue.Entry;
 import runtrue.rules.yaml.YamlValue.Mapping;
 import runtrue.rules.yaml.YamlValue.Scalar;
 
 /** Reads a rule set's file with those that it extends, one resting on the next, and puts them together. */
 public final class Layers {
+    /** Keys of a drop's settings that say what is different about its rules. */
+    public static final Set<String> CHANGES = Set.of("changes", "switched_off");
+
     private Layers() {}
 
     /**
@@ -35,6 +43,45 @@ public final class Layers {
             next = layer.top().scalar("extends").map(name -> extended(at, name, seen, chain));
         }
         return together(List.copyOf(chain));
+    }
+
+    /**
+     * The same, changed by what the settings of a drop say under {@code changes} and {@code switched_off}.
+     *
+     * @param settings the drop's file
+     */
+    public static Layered read(RuleFile file, YamlFile settings) {
+        Layered rules = read(file);
+        Problems problems = new Problems();
+        Optional<Mapping> top = settings.parse(problems);
+        problems.throwIfAny();
+        Layer layer = new Layer(
+                new RuleFile(settings, Optional.empty(), Optional.empty()), changing(rules, top.orElseThrow()));
+        SchemaCheck.check(layer.top(), Bundled.schema("rule-set"), problems);
+        problems.throwIfAny();
+        List<Layer> chain = new ArrayList<>(rules.chain());
+        chain.add(layer);
+        return together(chain);
+    }
+
+    /** What settings say of rules, as the rule set that would say it. */
+    private static Mapping changing(Layered rules, Mapping settings) {
+        Map<String, Entry> entries = new LinkedHashMap<>();
+        for (String key : List.of("rule_set", "title")) {
+            Entry kept = rules.top().entries().get(key);
+            if (kept != null) {
+                entries.put(key, kept);
+            }
+        }
+        Place place = settings.place();
+        entries.put("version", new Entry(place, new Scalar(place, Layer.OF_SETTINGS, false, Layer.OF_SETTINGS)));
+        entries.put("extends", new Entry(place, new Scalar(place, "rules.yaml", false, "rules.yaml")));
+        settings.entries().forEach((key, entry) -> {
+            if (CHANGES.contains(key)) {
+                entries.put(key, entry);
+            }
+        });
+        return new Mapping(place, entries);
     }
 
     /** Errors of one file are told before the next is read: what it extends may be among them. */

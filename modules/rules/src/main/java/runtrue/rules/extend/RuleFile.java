@@ -37,7 +37,7 @@ public record RuleFile(YamlFile yaml, Optional<Path> path, Optional<Path> folder
     }
 
     /** The file that this one names: beside it, or else among the program's. */
-    Optional<RuleFile> named(String name) {
+    public Optional<RuleFile> named(String name) {
         Optional<Path> found = Stream.concat(
                         path.map(p -> p.resolveSibling(name)).stream(), folder.map(f -> f.resolve(name)).stream())
                 .filter(Files::isRegularFile)

@@ -22,6 +22,7 @@ import runtrue.rules.RuleSet;
 import runtrue.rules.cel.Evaluator;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.Facts;
+import runtrue.rules.judge.subject.Grounds;
 import runtrue.rules.judge.subject.Subject;
 import runtrue.rules.wind.BodyZones;
 import runtrue.rules.wind.RoofZones;
@@ -90,13 +91,20 @@ public final class Judge {
 
     /** The same with zones that were made before, by {@link #zones}. */
     public List<Judgement> judge(DropSettings settings, Roof roof, DropFacts drop, List<BodyZones> zones) {
+        return grounds(settings, roof, drop, zones).stream()
+                .map(Grounds::judgement)
+                .toList();
+    }
+
+    /** The same judgements, each with what it was made of. */
+    public List<Grounds> grounds(DropSettings settings, Roof roof, DropFacts drop, List<BodyZones> zones) {
         Subjects subjects = new Subjects(
                 roof, drop, system, settings, BaseFacts.of(catalogue, system, settings, roof, drop), zones);
         RuleRun run = new RuleRun(evaluator, words);
         Causes causes = new Causes();
         Laps laps = new Laps(roof, system);
         List<Subject> all = subjects.all();
-        List<Judgement> judgements = new ArrayList<>();
+        List<Grounds> grounds = new ArrayList<>();
         Map<String, Integer> ids = new HashMap<>();
         for (Rule rule : rules.rules()) {
             List<Judged> judged = new ArrayList<>();
@@ -107,9 +115,19 @@ public final class Judge {
             }
             Groups.of(causes.keep(rule, judged)).stream()
                     .sorted(Group.ORDER)
-                    .forEach(group -> judgements.add(judgement(rule, group, laps, ids)));
+                    .forEach(group -> grounds.add(grounds(rule, group, laps, ids)));
         }
-        return judgements.stream().map(causes::complete).toList();
+        return grounds.stream()
+                .map(g -> g.judged(causes.complete(g.judgement())))
+                .toList();
+    }
+
+    private Grounds grounds(Rule rule, Group group, Laps laps, Map<String, Integer> ids) {
+        List<Grounds.Member> members = group.members().stream()
+                .map(m -> new Grounds.Member(m.subject().name(), m.verdict().measured()))
+                .toList();
+        return new Grounds(
+                judgement(rule, group, laps, ids), rule, group.worst().subject(), members);
     }
 
     private RoofZones.Width zoneWidth(Facts building) {

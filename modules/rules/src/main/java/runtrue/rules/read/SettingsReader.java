@@ -18,6 +18,7 @@ import runtrue.rules.SelectorSettings.Selector;
 import runtrue.rules.cel.FactCatalogue;
 import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
+import runtrue.rules.extend.Layers;
 import runtrue.rules.units.Dimension;
 import runtrue.rules.wind.WindSetting;
 import runtrue.rules.yaml.NearMiss;
@@ -31,6 +32,7 @@ import runtrue.rules.yaml.YamlValue.Scalar;
 /** Reads settings in layers; a name stated in a later layer replaces the earlier one. */
 public final class SettingsReader {
     private static final String COMMAND_LINE = "command line";
+    private static final String RULE_SET = "rule_set";
 
     /** Texts that are one of a few, as the schema lists them; the command line is not checked against that. */
     private static final Map<String, List<String>> CHOICES = Map.of(
@@ -45,6 +47,7 @@ public final class SettingsReader {
     private final Map<String, Scalar> stated = new LinkedHashMap<>();
     private final Map<String, String> origins = new HashMap<>();
     private SelectorSettings selectors = SelectorSettings.NONE;
+    private boolean changesRules;
 
     private SettingsReader() {}
 
@@ -65,6 +68,8 @@ public final class SettingsReader {
         top.entries().forEach((name, entry) -> {
             if (name.equals("selectors") && entry.value() instanceof Mapping mapping) {
                 selectors = selectors(mapping);
+            } else if (Layers.CHANGES.contains(name)) {
+                changesRules = true; // read with the rule set, which knows what there is to change
             } else {
                 state(name, entry.value());
             }
@@ -82,9 +87,9 @@ public final class SettingsReader {
 
     private void override(String name, String text) {
         Place place = new Place(COMMAND_LINE, 1, 1);
-        if (fact(name).isEmpty() && !name.equals("system") && !name.equals("set_out")) {
+        if (fact(name).isEmpty() && !name.equals("system") && !name.equals("set_out") && !name.equals(RULE_SET)) {
             TreeSet<String> names = new TreeSet<>(known.keySet());
-            names.addAll(List.of("system", "set_out"));
+            names.addAll(List.of("system", "set_out", RULE_SET));
             problems.add(
                     place,
                     "unknown setting \"" + name + "\"" + NearMiss.hint(name, names) + " Known: "
@@ -110,8 +115,18 @@ public final class SettingsReader {
         });
         oneSetOfPressures();
         Scalar system = stated.get("system");
+        Scalar ruleSet = stated.get(RULE_SET);
         return new DropSettings(
-                dropFile, system == null ? "" : system.text(), setOut(), values, texts, switches, origins, selectors);
+                dropFile,
+                system == null ? "" : system.text(),
+                ruleSet == null ? "" : ruleSet.text(),
+                changesRules,
+                setOut(),
+                values,
+                texts,
+                switches,
+                origins,
+                selectors);
     }
 
     /** Those of the catalogue, and given pressures, whose zones are named by whoever gives them. */

@@ -271,7 +271,9 @@ class ExtendedRuleSetsTest {
         Path home = Files.createDirectory(folder.resolve("home"));
         Files.writeString(home.resolve("long-run-sheets.yaml"), BASE);
         Path ours = write("far.yaml", HEAD.replace("base.yaml", "long-run-sheets.yaml"));
-        assertThat(RuleSets.load(ours, Optional.of(home)).rule("minimum-pitch")).isEmpty();
+        assertThat(RuleSets.load(RuleFile.of(ours, Optional.of(home)), Optional.empty())
+                        .rule("minimum-pitch"))
+                .isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")

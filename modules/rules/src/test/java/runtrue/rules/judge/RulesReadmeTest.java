@@ -25,6 +25,7 @@ import runtrue.rules.cel.FactSpec;
 import runtrue.rules.example.ExampleRun;
 import runtrue.rules.example.RuleBook;
 import runtrue.rules.example.RuleBooks;
+import runtrue.rules.extend.RuleFile;
 
 /** Follows rules/README.md to the letter. */
 class RulesReadmeTest {
@@ -86,6 +87,21 @@ class RulesReadmeTest {
         assertThat(ExampleRun.of(book))
                 .isNotEmpty()
                 .allSatisfy(r -> assertThat(r.fault()).isEmpty());
+    }
+
+    @Test
+    void the_settings_of_the_readme_change_the_rule_set_that_they_name() throws IOException {
+        Path file = Files.writeString(folder.resolve(SettingsFiles.NAME), example("rule_set: long-run-sheets.yaml"));
+        DropSettings settings = SettingsFiles.load(Optional.empty(), Optional.of(file), Map.of());
+        assertThat(settings.ruleSet()).isEqualTo("long-run-sheets.yaml");
+        RuleSet rules = RuleSets.load(RuleFile.bundled("long-run-sheets"), Optional.of(file));
+        assertThat(rules.rule("stated-area")).isEmpty();
+        assertThat(rules.version()).endsWith(", changed by the drop's settings, without stated-area");
+        assertThat(rules.sources()
+                        .origin("rules.minimum-pitch.at least")
+                        .orElseThrow()
+                        .line())
+                .isEqualTo(4);
     }
 
     private static String example(String start) throws IOException {
