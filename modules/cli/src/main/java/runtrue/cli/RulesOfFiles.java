@@ -9,11 +9,14 @@ import runtrue.drop.Drop;
 import runtrue.drop.DropException;
 import runtrue.drop.Drops;
 import runtrue.geometryserver.EngineUse;
+import runtrue.ids.IdsDocument;
 import runtrue.report.bcf.BcfVersion;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RuleException;
+import runtrue.rules.RuleSet;
 import runtrue.rules.SettingsFiles;
 import runtrue.rules.explain.Explanation;
+import runtrue.rules.needs.ModelNeeds;
 
 /** Rules by the same files and options that a check would take. */
 final class RulesOfFiles implements RulesWork {
@@ -32,6 +35,12 @@ final class RulesOfFiles implements RulesWork {
                 .findFirst();
         DropSettings settings = named.settings(beside);
         return new Opened(named.ruleBook(settings), named.system(settings), settings);
+    }
+
+    @Override
+    public IdsDocument needs(RuleSet rules) {
+        Path file = home().resolve("rules/needs/model-information.yaml");
+        return ModelNeeds.of(rules, Optional.of(file).filter(Files::isRegularFile));
     }
 
     @Override
@@ -58,10 +67,14 @@ final class RulesOfFiles implements RulesWork {
                 request.overrides(),
                 Optional.empty(),
                 Optional.empty(),
-                Path.of(System.getProperty("runtrue.home", "")),
+                home(),
                 Runtime.getRuntime().availableProcessors(),
                 EngineUse.FILL_IN,
                 Optional.empty(),
                 BcfVersion.V2_1);
+    }
+
+    private static Path home() {
+        return Path.of(System.getProperty("runtrue.home", ""));
     }
 }

@@ -46,6 +46,7 @@ class ArchitectureTest {
             "geometryserver",
             "roof",
             "wind",
+            "ids",
             "rules",
             "cutting",
             "bill",
@@ -77,9 +78,9 @@ class ArchitectureTest {
                 .check(CLASSES);
     }
 
-    /** The samples are made without what reads them; wind and cutting are numbers, whatever they were read from. */
+    /** The samples are made without what reads them; wind, cutting and IDS are numbers and words, whatever from. */
     @ParameterizedTest
-    @ValueSource(strings = {"samples", "wind", "cutting"})
+    @ValueSource(strings = {"samples", "wind", "cutting", "ids"})
     void some_modules_know_no_other(String module) {
         noClasses()
                 .that()
@@ -148,6 +149,7 @@ class ArchitectureTest {
                 "geometryserver",
                 "roof",
                 "wind",
+                "ids",
                 "rules",
                 "cutting",
                 "bill",

@@ -192,4 +192,23 @@ class RulesCommandTest {
                 .contains(
                         "runtrue.yaml:2:3: there is no rule \"minimum-pich\" to switch off; did you mean \"minimum-pitch\"?");
     }
+
+    @Test
+    void needs_are_written_as_an_information_delivery_specification() throws IOException {
+        Path file = folder.resolve("needed.ids");
+        CommandRun run = run("--ids", file);
+        assertThat(run.exitCode()).isZero();
+        assertThat(run.out()).contains("Written: " + file);
+        assertThat(Files.readString(file))
+                .contains("xmlns=\"http://standards.buildingsmart.org/IDS\"")
+                .contains("ifcVersion=\"IFC2X3 IFC4 IFC4X3_ADD2\"")
+                .contains("For A roof was found");
+    }
+
+    @Test
+    void a_file_that_cannot_be_written_gives_exit_code_1() {
+        CommandRun run = run("--ids", folder.resolve("none/needed.ids"));
+        assertThat(run.exitCode()).isEqualTo(ExitCode.FAILED);
+        assertThat(run.err()).contains("cannot be written");
+    }
 }

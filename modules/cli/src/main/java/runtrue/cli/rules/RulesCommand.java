@@ -1,12 +1,18 @@
 package runtrue.cli.rules;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
+import runtrue.ids.IdsDocument;
+import runtrue.ids.IdsFile;
 import runtrue.rules.Rule;
 import runtrue.rules.RuleException;
 import runtrue.rules.explain.RuleExplanation;
@@ -40,26 +46,39 @@ public final class RulesCommand implements Callable<Integer> {
                 .filter(Boolean::booleanValue)
                 .count();
         if (asked > 1) {
-            throw usage("--test, --rule and --finding are asked for one at a time.");
+            throw usage("--test, --rule, --finding and --ids are asked for one at a time.");
         }
         try {
             return given.finding().isPresent() ? finding(given.finding().get()) : book();
         } catch (RuleException e) {
-            PrintWriter err = spec.commandLine().getErr();
-            err.println(e.getMessage());
-            err.flush();
-            return USAGE;
+            return told(String.valueOf(e.getMessage()), USAGE);
+        } catch (IOException e) {
+            return told(given.ids().map(Path::toString).orElse("") + ": cannot be written (" + e + ")", FAILED);
         }
     }
 
-    private int book() {
+    private int told(String message, int exitCode) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(message);
+        err.flush();
+        return exitCode;
+    }
+
+    private int book() throws IOException {
         RulesWork.Opened opened = work.open(given.request());
         if (given.test()) {
             ExampleReport report = ExampleReport.of(opened.book());
             print(report.lines());
             return report.exitCode();
         }
-        if (given.rule().isPresent()) {
+        if (given.ids().isPresent()) {
+            IdsDocument needs = work.needs(opened.book().rules());
+            try (OutputStream out = Files.newOutputStream(given.ids().get())) {
+                IdsFile.write(needs, out);
+            }
+            print(List.of("Written: " + given.ids().get() + ", "
+                    + needs.specifications().size() + " specifications"));
+        } else if (given.rule().isPresent()) {
             Rule rule = rule(opened, given.rule().get());
             print(RuleExplanation.of(opened.book(), rule, opened.system(), opened.settings())
                     .lines());

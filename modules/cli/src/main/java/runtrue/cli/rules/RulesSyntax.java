@@ -56,6 +56,12 @@ final class RulesSyntax {
                     + " it comes from. The drop is read and judged again; give the options that it was checked with.",
             "--finding");
 
+    private final OptionSpec ids = option(
+            Path.class,
+            "FILE",
+            "Write what the rule set needs from models as an Information Delivery Specification (IDS 1.0).",
+            "--ids");
+
     private static OptionSpec option(Class<?> type, String label, String description, String name) {
         return OptionSpec.builder(name)
                 .type(type)
@@ -66,7 +72,7 @@ final class RulesSyntax {
 
     CommandSpec addTo(CommandSpec spec) {
         spec.addPositional(paths);
-        for (OptionSpec option : List.of(rules, system, settings, overrides, test, rule, finding)) {
+        for (OptionSpec option : List.of(rules, system, settings, overrides, test, rule, finding, ids)) {
             spec.addOption(option);
         }
         UsageMessageSpec usage = spec.usageMessage();
@@ -75,7 +81,7 @@ final class RulesSyntax {
         usage.header("List, test and explain the rules that drops are judged by.");
         usage.description(
                 "",
-                "Without --test, --rule or --finding, lists the rules in force: what each is for, what it asks,"
+                "Without --test, --rule, --finding or --ids, lists the rules in force: what each is for, what it asks,"
                         + " where its limit comes from, and the file and line it stands at. The rule set is checked in any"
                         + " case; all that is wrong with it is told with file, line and column.",
                 "");
@@ -88,6 +94,7 @@ final class RulesSyntax {
                 "  runtrue rules",
                 "  runtrue rules --test --rules ours.yaml",
                 "  runtrue rules --rule minimum-pitch",
+                "  runtrue rules --ids needed.ids",
                 "  runtrue rules --finding internal-span-589a201a17 sample-models/kiln-hall");
         return spec;
     }
@@ -125,6 +132,10 @@ final class RulesSyntax {
 
     Optional<String> finding() {
         return Optional.ofNullable(finding.getValue());
+    }
+
+    Optional<Path> ids() {
+        return Optional.ofNullable(ids.getValue());
     }
 
     private static <T> T given(ArgSpec arg, T otherwise) {

@@ -1,9 +1,11 @@
 package runtrue.cli.rules;
 
 import java.util.Optional;
+import runtrue.ids.IdsDocument;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.RuleException;
+import runtrue.rules.RuleSet;
 import runtrue.rules.example.RuleBook;
 import runtrue.rules.explain.Explanation;
 
@@ -18,6 +20,13 @@ public interface RulesWork {
 
     /** What {@link #open} gives. */
     record Opened(RuleBook book, RoofSystem system, DropSettings settings) {}
+
+    /**
+     * What the rules need from models.
+     *
+     * @throws RuleException when the file that says what facts rest on is wrong
+     */
+    IdsDocument needs(RuleSet rules);
 
     /**
      * How a finding of the drops in the request came about: they are read, laid out and judged again. Empty when none of
