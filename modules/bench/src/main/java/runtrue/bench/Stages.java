@@ -168,7 +168,7 @@ final class Stages {
                 judged.zones(),
                 judged.judgements(),
                 List.of(),
-                new BillInput(bill, buildUp, Optional.empty()),
+                new BillInput(bill, buildUp, Optional.empty(), List.of()),
                 ResultParts.unread(elements),
                 new Trust(elements.members(), List.of(), List.of()),
                 List.of()));

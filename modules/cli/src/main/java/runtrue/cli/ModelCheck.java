@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import runtrue.bill.Bill;
 import runtrue.bill.Bills;
+import runtrue.bill.modelled.ModelledCounts;
 import runtrue.drop.Drop;
 import runtrue.geometryserver.Comparison;
 import runtrue.geometryserver.GeometryServer;
@@ -254,7 +255,11 @@ final class ModelCheck implements DropCheck {
                 zones,
                 conceded.judgements(),
                 conceded.uses(),
-                new BillInput(bill, chosen.buildUp(), chosen.rates()),
+                new BillInput(
+                        bill,
+                        chosen.buildUp(),
+                        chosen.rates(),
+                        ModelledCounts.of(open.models(), roof, bill, chosen.buildUp())),
                 ResultParts.unread(laid.elements()),
                 laid.trust(),
                 laid.axes()));

@@ -510,7 +510,30 @@ final class MillLane {
                                 "",
                                 "not known: add sheets_per_pack to runtrue.yaml")),
                 List.of("Clips of the lean-to: no support was found."),
-                Optional.empty());
+                Optional.empty(),
+                List.of(
+                        new BillResult.Modelled(
+                                "P-3f2a",
+                                "Clip",
+                                "IfcDiscreteAccessory",
+                                120,
+                                3,
+                                "by its mapped items",
+                                List.of("clip"),
+                                OptionalDouble.of(130),
+                                "",
+                                List.of("3Clip", "3Clop", "3Clap")),
+                        new BillResult.Modelled(
+                                "",
+                                "BOLT",
+                                "IfcMechanicalFastener",
+                                8,
+                                8,
+                                "one each",
+                                List.of(),
+                                OptionalDouble.empty(),
+                                "lies on no roof plane, or its place is not known",
+                                List.of("3Bolt"))));
     }
 
     private static BillResult.Line sheets() {

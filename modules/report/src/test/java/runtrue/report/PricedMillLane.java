@@ -30,7 +30,8 @@ final class PricedMillLane {
                 Optional.of(new BillResult.Rates(
                         "rates.csv",
                         List.of("line 5: =HYPERLINK(\"http://example.invalid\"), pcs: no such item in this bill"),
-                        List.of("gutter/"))));
+                        List.of("gutter/"))),
+                r.bill().modelled());
         return new CheckResult(
                 r.format(),
                 r.toolVersion(),

@@ -12,13 +12,20 @@ import java.util.OptionalDouble;
  * @param figures areas, coil, lifting and transport
  * @param missing what could not be worked out and why, one sentence each
  * @param rates absent when no rate file was given
+ * @param modelled fasteners, accessories and single sheets that the models count by themselves; never part of the lines
  */
 public record BillResult(
-        BuildUp buildUp, List<Line> lines, List<Figure> figures, List<String> missing, Optional<Rates> rates) {
+        BuildUp buildUp,
+        List<Line> lines,
+        List<Figure> figures,
+        List<String> missing,
+        Optional<Rates> rates,
+        List<Modelled> modelled) {
     public BillResult {
         lines = List.copyOf(lines);
         figures = List.copyOf(figures);
         missing = List.copyOf(missing);
+        modelled = List.copyOf(modelled);
     }
 
     /**
@@ -180,6 +187,36 @@ public record BillResult(
         public Rates {
             unknown = List.copyOf(unknown);
             unpriced = List.copyOf(unpriced);
+        }
+    }
+
+    /**
+     * Things of one kind that are modelled on one plane, beside what was derived.
+     *
+     * @param plane id; empty for what lies on no roof plane or at a place that is not known
+     * @param kind in the model's words
+     * @param count of things
+     * @param occurrences in the models; one may stand for several things
+     * @param how one occurrence was counted
+     * @param items of the bill that were compared; may be empty
+     * @param derived what the bill counts of these on the plane; absent where nothing is compared
+     * @param remark why nothing is compared, or what else is compared with the same items; may be empty
+     * @param globalIds of the occurrences
+     */
+    public record Modelled(
+            String plane,
+            String kind,
+            String ifcClass,
+            long count,
+            long occurrences,
+            String how,
+            List<String> items,
+            OptionalDouble derived,
+            String remark,
+            List<String> globalIds) {
+        public Modelled {
+            items = List.copyOf(items);
+            globalIds = List.copyOf(globalIds);
         }
     }
 }

@@ -13,6 +13,7 @@ import runtrue.bill.Bill;
 import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
 import runtrue.bill.StockPlan;
+import runtrue.bill.modelled.ModelledCount;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.ifc.stated.AreaMeaning;
@@ -140,7 +141,18 @@ public final class InventedHall {
                                 "rates.csv",
                                 List.of(
                                         new RateList.Entry("roof-sheet", "m", 12.5, "EUR", 2),
-                                        new RateList.Entry("dovecote", "pcs", 900, "EUR", 3))))),
+                                        new RateList.Entry("dovecote", "pcs", 900, "EUR", 3)))),
+                        List.of(new ModelledCount(
+                                "P-1",
+                                "SCREW",
+                                "IfcMechanicalFastener",
+                                12,
+                                1,
+                                "by the count that it states",
+                                List.of(),
+                                OptionalDouble.empty(),
+                                "the bill counts nothing of this name",
+                                List.of("2Screw")))),
                 List.of(new UnreadElement(
                         "2Bad", "Dome", "IfcRoof", "architecture.ifc", 77, "Roof", "roof", "Body/AdvancedBrep", "No.")),
                 trust(slab),

@@ -16,13 +16,13 @@ import runtrue.result.CheckResult;
 import runtrue.result.StatedValue;
 
 /** What the models state beside what the geometry gives: contradictions first. */
-final class StatedSheet {
+public final class StatedSheet {
     /** Up to the file; class and number are for the screen. */
     private static final int PRINTED = 12;
 
     private StatedSheet() {}
 
-    static Page page(CheckResult result) {
+    public static Page page(CheckResult result) {
         Map<String, String> names = new HashMap<>();
         result.planes().forEach(p -> names.put(p.id(), p.name()));
         List<StatedValue> ordered = result.stated().stream()

@@ -6,6 +6,7 @@ import runtrue.report.cover.Cover;
 import runtrue.report.cover.NotRead;
 import runtrue.report.cover.TolerancesSheet;
 import runtrue.report.cover.WindBasisSheet;
+import runtrue.report.findings.StatedSheet;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 
@@ -26,6 +27,7 @@ public final class Quantities {
         if (WindBasisSheet.applies(result)) {
             pages.add(WindBasisSheet.page(result));
         }
+        pages.addAll(List.of(ModelledSheet.page(result), StatedSheet.page(result)));
         pages.addAll(
                 List.of(MethodsSheet.page(result), NotRead.notReadOrAssessed(result), TolerancesSheet.page(result)));
         return pages;

@@ -41,7 +41,12 @@ class BannerTest {
                 List.of(),
                 List.of(),
                 new BillResult(
-                        new BillResult.BuildUp("", "", "", ""), List.of(), List.of(), List.of(), Optional.empty()),
+                        new BillResult.BuildUp("", "", "", ""),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of()),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
+import runtrue.bill.modelled.ModelledCount;
 import runtrue.result.BillResult;
 import runtrue.rules.units.Unit;
 
@@ -37,7 +38,22 @@ final class BillMapping {
                 lines,
                 input.bill().figures().stream().map(BillMapping::figure).toList(),
                 input.bill().missing(),
-                input.rates().map(this::rates));
+                input.rates().map(this::rates),
+                input.modelled().stream().map(BillMapping::modelled).toList());
+    }
+
+    private static BillResult.Modelled modelled(ModelledCount count) {
+        return new BillResult.Modelled(
+                count.plane(),
+                count.kind(),
+                count.ifcClass(),
+                count.count(),
+                count.occurrences(),
+                count.how(),
+                count.items(),
+                count.derived(),
+                count.remark(),
+                count.globalIds());
     }
 
     private BillResult.Line line(BillLine line) {

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.bill.modelled;
+
+import org.jspecify.annotations.NullMarked;
