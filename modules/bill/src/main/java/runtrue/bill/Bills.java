@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import runtrue.bill.count.RoofSubjects;
+import runtrue.bill.offcut.MayServe;
+import runtrue.bill.offcut.Offcuts;
 import runtrue.roof.Roof;
 import runtrue.roof.Zone;
 import runtrue.rules.DropSettings;
+import runtrue.rules.OrderLengths;
 import runtrue.rules.RoofSystem;
 import runtrue.rules.buildup.BuildUp;
 import runtrue.rules.buildup.BuildUpItem;
@@ -38,7 +42,32 @@ public final class Bills {
         List<String> missing = new ArrayList<>(lacking(buildUp, subjects));
         missing.addAll(amounts.missing());
         missing.addAll(unplaced(roof));
-        return new Bill(lines, Figures.of(roof, lines, buildUp, system, settings), missing);
+        return new Bill(
+                lines,
+                Figures.of(roof, lines, buildUp, system, settings),
+                missing,
+                offcuts(roof, system, settings, buildUp));
+    }
+
+    /** Of sheets that are each ordered in their own length. */
+    private static List<MayServe> offcuts(Roof roof, RoofSystem system, DropSettings settings, BuildUp buildUp) {
+        boolean ordered = buildUp.items().stream()
+                .anyMatch(i -> i.kind() == ItemKind.SHEET
+                        && i.coverWidth().isEmpty()
+                        && i.packing().isEmpty());
+        if (!ordered) {
+            return List.of();
+        }
+        Map<String, OrderLengths> lengths = new LinkedHashMap<>();
+        roof.planes().forEach(p -> lengths.put(p.plane().id(), new OrderLengths(p, roof.edges(), system)));
+        return Offcuts.of(
+                roof,
+                settings.setOut(),
+                (layout, sheet) -> Optional.ofNullable(
+                                lengths.get(layout.plane().id()))
+                        .map(l -> l.of(sheet))
+                        .orElse(sheet.blank()),
+                settings.si("transport_length"));
     }
 
     /** The roof's own sheets by profile, thickness, metal, finish and colour; others as the build-up names them. */

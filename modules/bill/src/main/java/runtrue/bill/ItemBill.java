@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import runtrue.bill.count.RoofSubjects;
@@ -103,10 +104,32 @@ final class ItemBill {
         if (taken.net() == 0) {
             return Optional.empty();
         }
-        long laps = Thousandths.of(stock.map(StockRuns::laps).orElseGet(() -> rollLaps(taken))
-                / item.unit().inSi());
+        Optional<RollCourses> courses = courses(subjects);
         Optional<StockPlan> plan = stock.map(s -> s.pieces().plan());
-        return Optional.of(line(variant, taken, Order.of(item, taken.net(), laps, plan), stock, plan));
+        Order.Needs needs = courses.map(c -> new Order.Needs(c.differences(taken.net()), c.rolls(), Optional.empty()))
+                .orElseGet(() -> Order.Needs.laps(
+                        item,
+                        Thousandths.of(stock.map(StockRuns::laps).orElseGet(() -> rollLaps(taken))
+                                / item.unit().inSi())));
+        Order order = Order.of(item, taken.net(), plan.map(needs::cutBy).orElse(needs));
+        return Optional.of(line(variant, taken, order, stock, plan, courses.map(RollCourses::method)));
+    }
+
+    /** Courses over the planes, where the build-up says how rolls are laid. */
+    private Optional<RollCourses> courses(List<Subject> subjects) {
+        if (item.on() != CountedOn.PLANE) {
+            return Optional.empty();
+        }
+        Set<String> planes = subjects.stream().map(Subject::plane).collect(Collectors.toSet());
+        return item.packing()
+                .flatMap(roll -> roll.laid().map(laid -> new RollCourses(item, roll, laid)))
+                .map(courses -> {
+                    roof.planes().stream()
+                            .map(p -> p.layout().plane())
+                            .filter(p -> planes.contains(p.id()))
+                            .forEach(p -> courses.lay(p.outline()));
+                    return courses;
+                });
     }
 
     /** The quantity goes over the subject's unbroken stretches by their lengths; a multiple of them lies in as many rows. */
@@ -123,7 +146,7 @@ final class ItemBill {
                 .sum();
     }
 
-    /** What rolls lose to laps, by area: how many strips lie side by side is not laid out. */
+    /** What rolls lose to laps, by area, where nothing says how they are laid. */
     private double rollLaps(Taken taken) {
         if (item.packing().filter(p -> p.width() > 0).isEmpty()) {
             return 0;
@@ -134,7 +157,12 @@ final class ItemBill {
     }
 
     private BillLine line(
-            String variant, Taken taken, Order order, Optional<StockRuns> stock, Optional<StockPlan> plan) {
+            String variant,
+            Taken taken,
+            Order order,
+            Optional<StockRuns> stock,
+            Optional<StockPlan> plan,
+            Optional<String> courses) {
         Optional<Double> mass = amounts.mass(item, roof.drop());
         return new BillLine(
                 variant.isEmpty() ? item.id() : item.id() + "/" + variant.split(" ", 2)[0],
@@ -155,7 +183,7 @@ final class ItemBill {
                         : OptionalDouble.empty(),
                 stock.map(s -> s.pieces().pieces()).orElse(List.of()),
                 plan,
-                method(taken),
+                method(taken) + courses.map(c -> "; " + c).orElse(""),
                 item.about(),
                 item.source(),
                 taken.parts());

@@ -20,18 +20,38 @@ record Order(double gross, double ordered, List<Difference> differences, long co
     private static final double ROUNDING = 1e-9;
 
     /**
+     * What is needed besides the net quantity.
+     *
+     * @param differences laps and the like, in the order in which they are told
+     * @param least packs, rolls or stock lengths that are needed at any rate
+     * @param left words for what is left of them; empty for the usual ones
+     */
+    record Needs(List<Difference> differences, long least, Optional<String> left) {
+        static Needs laps(BuildUpItem item, long thousandths) {
+            return new Needs(
+                    thousandths > 0
+                            ? List.of(new Difference(lapReason(item), Thousandths.quantity(thousandths)))
+                            : List.of(),
+                    0,
+                    Optional.empty());
+        }
+
+        Needs cutBy(StockPlan plan) {
+            return new Needs(differences, plan.count(), Optional.of("left of stock lengths; " + proof(plan)));
+        }
+    }
+
+    /**
      * The order of what is not cut to length.
      *
      * @param net thousandths
-     * @param laps thousandths
-     * @param plan how stock lengths are cut; empty for what is not cut from stock
      */
-    static Order of(BuildUpItem item, long net, long laps, Optional<StockPlan> plan) {
-        List<Difference> differences = new ArrayList<>();
-        if (laps > 0) {
-            differences.add(new Difference(lapReason(item), Thousandths.quantity(laps)));
+    static Order of(BuildUpItem item, long net, Needs needs) {
+        List<Difference> differences = new ArrayList<>(needs.differences());
+        long gross = net;
+        for (Difference difference : differences) {
+            gross += Thousandths.of(difference.quantity());
         }
-        long gross = net + laps;
         if (item.waste().isPresent() && item.waste().get().share() > 0) {
             BuildUpItem.Waste waste = item.waste().get();
             long lost = Thousandths.of(Thousandths.quantity(gross) * waste.share());
@@ -40,17 +60,18 @@ record Order(double gross, double ordered, List<Difference> differences, long co
                     Thousandths.quantity(lost)));
             gross += lost;
         }
-        return rounded(item, gross, differences, plan);
+        return rounded(item, gross, differences, needs);
     }
 
-    private static Order rounded(BuildUpItem item, long gross, List<Difference> differences, Optional<StockPlan> plan) {
-        long leastCount = plan.map(StockPlan::count).orElse(0L);
+    private static Order rounded(BuildUpItem item, long gross, List<Difference> differences, Needs needs) {
+        long leastCount = needs.least();
         double size = size(item);
         double needed = Thousandths.quantity(gross);
         long count = size > 0 ? Math.max(leastCount, (long) Math.ceil(needed / size - ROUNDING)) : 0;
         long ordered = size > 0 ? Thousandths.of(count * size) : gross;
         if (ordered != gross) {
-            differences.add(new Difference(roundingReason(item, plan), Thousandths.quantity(ordered - gross)));
+            differences.add(new Difference(
+                    needs.left().orElseGet(() -> roundingReason(item)), Thousandths.quantity(ordered - gross)));
         }
         boolean counted = item.packing().isPresent() || item.kind() == ItemKind.PIECE;
         return new Order(needed, Thousandths.quantity(ordered), differences, counted ? count : 0, each(item));
@@ -91,10 +112,8 @@ record Order(double gross, double ordered, List<Difference> differences, long co
         return "laps of " + millimetres(item.lap());
     }
 
-    private static String roundingReason(BuildUpItem item, Optional<StockPlan> plan) {
-        if (plan.isPresent()) {
-            return "left of stock lengths; " + proof(plan.get());
-        } else if (item.packing().isPresent()) {
+    private static String roundingReason(BuildUpItem item) {
+        if (item.packing().isPresent()) {
             return "last " + item.packing().get().word() + " is not used up";
         }
         return item.step().isPresent() ? "rounded up to the step in which it is sold" : "whole pieces";

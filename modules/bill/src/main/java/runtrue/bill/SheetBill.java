@@ -23,8 +23,6 @@ import runtrue.rules.buildup.BuildUpItem.Packing;
 
 /** Lines of sheets: one for each length, with trimmed, tapered and curved ones apart. */
 final class SheetBill {
-    private static final double ROUNDING = 1e-9;
-
     private final BuildUpItem item;
     private final RoofSubjects subjects;
     private final Amounts amounts;
@@ -49,6 +47,8 @@ final class SheetBill {
         private final Optional<CutList> stock;
         private long count;
         private double laps;
+        private boolean lapped;
+        private boolean besideSupports;
 
         Group(Optional<CutList> stock) {
             this.stock = stock;
@@ -75,8 +75,7 @@ final class SheetBill {
                 Subject subject = own.get(i);
                 Sheet sheet = sheets.get(i);
                 if (amounts.applies(item, subject)) {
-                    boolean curved = plane.layout().plane().curve().isPresent();
-                    amounts.quantity(item, subject).ifPresent(length -> add(subject, sheet, length, curved));
+                    amounts.quantity(item, subject).ifPresent(run -> add(subject, plane, sheet, run));
                 }
             }
         }
@@ -91,20 +90,46 @@ final class SheetBill {
                 : layout.sheets();
     }
 
-    private void add(Subject subject, Sheet sheet, double run, boolean curved) {
-        int pieces = pieces(run);
+    private void add(Subject subject, PlaneSubjects plane, Sheet sheet, double run) {
+        SheetPieces pieces = item.longest()
+                .map(most -> SheetPieces.of(run, supports(plane, sheet, run), item.lap(), most))
+                .orElse(new SheetPieces(List.of(new SheetPieces.Piece(run, 1)), true));
+        boolean curved = plane.layout().plane().curve().isPresent();
+        double left = sheet.area();
+        for (int i = 0; i < pieces.pieces().size(); i++) {
+            SheetPieces.Piece piece = pieces.pieces().get(i);
+            double area = i == pieces.pieces().size() - 1 ? left : sheet.area() * piece.share();
+            left -= area;
+            Group group = add(subject, sheet, piece, curved, area);
+            group.laps += coverWidth * (piece.length() - piece.share() * run);
+            group.lapped |= pieces.pieces().size() > 1;
+            group.besideSupports |= !pieces.onSupports();
+        }
+    }
+
+    /** From the low end of a run, which begins before the plane's own low edge where it reaches into the gutter. */
+    private static List<Double> supports(PlaneSubjects plane, Sheet sheet, double run) {
+        double before = Math.max(0, run - sheet.blank());
+        return plane.supportsUnder(sheet).stream()
+                .map(v -> v - sheet.v().from() + before)
+                .toList();
+    }
+
+    private Group add(Subject subject, Sheet sheet, SheetPieces.Piece piece, boolean curved, double area) {
         double step = item.step().orElse(0.001);
-        double even = (run + (pieces - 1) * item.lap()) / pieces;
-        long length = Math.round(Math.ceil(even / step - 1e-6) * step * 1000);
+        long length = Math.round(Math.ceil(piece.length() / step - 1e-6) * step * 1000);
         long width = sheet.trimmed() ? Math.round(sheet.u().length() * 1000) : 0;
         Group group = group(new Kind(false, curved, sheet.tapered(), width, length));
-        group.taken.add(subject, sheet.area(), pieces);
-        group.count += pieces;
-        group.stock.ifPresent(list -> list.add(length, pieces, subject));
+        group.taken.add(subject, area, 1);
+        group.count++;
+        group.stock.ifPresent(list -> list.add(length, 1, subject));
         double blank = sheet.u().length() * sheet.blank();
-        difference(group, cutReason(sheet), blank - sheet.area());
-        difference(group, "strips trimmed in width", (coverWidth - sheet.u().length()) * sheet.blank());
-        group.laps += coverWidth * (pieces - 1) * item.lap();
+        difference(group, cutReason(sheet), piece.share() * (blank - sheet.area()));
+        difference(
+                group,
+                "strips trimmed in width",
+                piece.share() * (coverWidth - sheet.u().length()) * sheet.blank());
+        return group;
     }
 
     /** Flat sheets are cut from stock lengths where there are any; what is longer than these is ordered by its own length. */
@@ -114,13 +139,6 @@ final class SheetBill {
         Kind kind = stock.map(p -> new Kind(true, false, false, 0, Thousandths.of(p.length())))
                 .orElse(own);
         return groups.computeIfAbsent(kind, k -> new Group(stock.map(CutList::new)));
-    }
-
-    private int pieces(double run) {
-        double lap = item.lap();
-        return item.longest()
-                .map(most -> Math.max(1, (int) Math.ceil((run - lap) / (most - lap) - ROUNDING)))
-                .orElse(1);
     }
 
     private static String cutReason(Sheet sheet) {
@@ -165,10 +183,19 @@ final class SheetBill {
                 group.stock.map(CutList::pieces).orElse(List.of()),
                 plan,
                 "strips of one cover width, set out from the " + verge() + "; each the square-cut strip it is cut from"
-                        + (kind.stock() ? ", in one piece from a stock length" : ""),
+                        + (kind.stock() ? ", in one piece from a stock length" : "") + laps(group),
                 item.about(),
                 item.source(),
                 group.taken.parts());
+    }
+
+    private static String laps(Group group) {
+        if (!group.lapped) {
+            return "";
+        }
+        return group.besideSupports
+                ? "; end laps beside supports in part: these do not allow others"
+                : "; end laps over supports, from the eave up";
     }
 
     /** Gathers reasons, and gives the thousandths that are none of the geometry's. */

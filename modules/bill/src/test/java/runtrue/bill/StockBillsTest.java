@@ -2,6 +2,7 @@ package runtrue.bill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -156,5 +157,28 @@ class StockBillsTest {
         assertThat(BillsTest.lines(bill, "roof-sheet"))
                 .extracting(BillLine::id, BillLine::count)
                 .containsExactlyInAnyOrder(tuple("roof-sheet/stock-6.000", 7L), tuple("roof-sheet/7.500", 20L));
+    }
+
+    /** Where nothing says how: 1.2 x 15 m cover 1.15 x 14.9, so 122.4 m2 take 122.4 x 18 / 17.135 = 128.579. */
+    @Test
+    void rolls_lose_their_laps_by_area_where_nothing_says_how_they_are_laid() throws IOException {
+        BuildUp buildUp = buildUp("""
+                - id: blanket
+                  name: Blanket
+                  section: Insulation
+                  kind: roll
+                  for: plane
+                  quantity: plane.area
+                  unit: m2
+                  lap: 100 mm
+                  side lap: 50 mm
+                  roll: {width: 1.2 m, length: 15 m}
+                  source: Invented for the test
+                """);
+        Roof roof = BillsTest.roof(BillsTest.plane("A", 20.4, 6, 3));
+        BillLine blanket =
+                BillsTest.line(Bills.of(roof, List.of(), BillsTest.SYSTEM, BillsTest.SETTINGS, buildUp), "blanket");
+        assertThat(blanket.differences().get(0).quantity()).isCloseTo(128.579 - 122.4, within(1e-3));
+        assertThat(blanket.count()).isEqualTo(8);
     }
 }

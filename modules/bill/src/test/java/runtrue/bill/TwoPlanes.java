@@ -1,8 +1,10 @@
 package runtrue.bill;
 
 import java.util.List;
+import org.locationtech.jts.geom.Polygon;
 import runtrue.roof.PlaneLayout;
 import runtrue.roof.Roof;
+import runtrue.roof.SetOut;
 import runtrue.rules.buildup.BuildUps;
 
 /** The roof of {@link BillsTest} for tests in other packages. */
@@ -11,6 +13,10 @@ public final class TwoPlanes {
 
     public static PlaneLayout plane(String id, double width, double run, int lines) {
         return BillsTest.plane(id, width, run, lines);
+    }
+
+    public static PlaneLayout plane(String id, Polygon outline, SetOut setOut) {
+        return BillsTest.plane(id, outline, setOut, 3);
     }
 
     public static Roof roof(PlaneLayout... planes) {

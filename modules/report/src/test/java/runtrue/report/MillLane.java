@@ -533,7 +533,9 @@ final class MillLane {
                                 List.of(),
                                 OptionalDouble.empty(),
                                 "lies on no roof plane, or its place is not known",
-                                List.of("3Bolt"))));
+                                List.of("3Bolt"))),
+                List.of(new BillResult.MayServe(
+                        "P-3f2a", 3, "P-3f2a", 21, 13.25, 0.55, "one above the other, by one slanting cut")));
     }
 
     private static BillResult.Line sheets() {

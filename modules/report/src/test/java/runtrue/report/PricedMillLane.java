@@ -31,7 +31,8 @@ final class PricedMillLane {
                         "rates.csv",
                         List.of("line 5: =HYPERLINK(\"http://example.invalid\"), pcs: no such item in this bill"),
                         List.of("gutter/"))),
-                r.bill().modelled());
+                r.bill().modelled(),
+                r.bill().offcuts());
         return new CheckResult(
                 r.format(),
                 r.toolVersion(),

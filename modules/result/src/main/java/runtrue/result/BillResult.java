@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param missing what could not be worked out and why, one sentence each
  * @param rates absent when no rate file was given
  * @param modelled fasteners, accessories and single sheets that the models count by themselves; never part of the lines
+ * @param offcuts sheets that might come two from one; the lines order each by itself
  */
 public record BillResult(
         BuildUp buildUp,
@@ -20,12 +21,14 @@ public record BillResult(
         List<Figure> figures,
         List<String> missing,
         Optional<Rates> rates,
-        List<Modelled> modelled) {
+        List<Modelled> modelled,
+        List<MayServe> offcuts) {
     public BillResult {
         lines = List.copyOf(lines);
         figures = List.copyOf(figures);
         missing = List.copyOf(missing);
         modelled = List.copyOf(modelled);
+        offcuts = List.copyOf(offcuts);
     }
 
     /**
@@ -219,4 +222,22 @@ public record BillResult(
             globalIds = List.copyOf(globalIds);
         }
     }
+
+    /**
+     * Two sheets that may be cut from one.
+     *
+     * @param plane id of the plane of the first, {@code sheet} its number
+     * @param otherPlane id of the plane of the second, {@code otherSheet} its number
+     * @param lengthMetres of the one sheet that gives both
+     * @param savedMetres of the two lengths ordered apart
+     * @param way how they lie in the one sheet
+     */
+    public record MayServe(
+            String plane,
+            int sheet,
+            String otherPlane,
+            int otherSheet,
+            double lengthMetres,
+            double savedMetres,
+            String way) {}
 }

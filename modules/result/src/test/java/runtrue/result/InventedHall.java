@@ -14,6 +14,7 @@ import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
 import runtrue.bill.StockPlan;
 import runtrue.bill.modelled.ModelledCount;
+import runtrue.bill.offcut.MayServe;
 import runtrue.ifc.Element;
 import runtrue.ifc.GridAxis;
 import runtrue.ifc.stated.AreaMeaning;
@@ -135,7 +136,8 @@ public final class InventedHall {
                                 List.of(sheets()),
                                 List.of(new BillFigure(
                                         "Longest roof sheet", OptionalDouble.of(6), "m", "", "as ordered")),
-                                List.of()),
+                                List.of(),
+                                List.of(new MayServe("P-1", 1, "P-1", 2, 6, 0.5, MayServe.Way.SIDE_BY_SIDE))),
                         new BuildUp("ours", "Ours", "Invented for the demo", "ours.yaml", Map.of(), List.of()),
                         Optional.of(new RateList(
                                 "rates.csv",

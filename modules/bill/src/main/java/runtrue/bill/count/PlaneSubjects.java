@@ -110,6 +110,17 @@ public final class PlaneSubjects {
         };
     }
 
+    /** Where support lines cross the middle of a sheet, v in metres, rising. */
+    public List<Double> supportsUnder(Sheet sheet) {
+        double middle = (sheet.u().from() + sheet.u().to()) / 2;
+        return layout.supports().stream()
+                .filter(line -> line.extents().stream().anyMatch(e -> e.contains(middle)))
+                .map(line -> Crossings.v(line, middle))
+                .filter(sheet.v()::contains)
+                .sorted()
+                .toList();
+    }
+
     /** A sheet of another width than the roof's: what the roof sheet is ordered in says nothing of it. */
     public Subject otherSheet(Sheet sheet) {
         Facts own = sheetFacts(sheet).miss("sheet.order_length", "is known of the roof's own sheets only");

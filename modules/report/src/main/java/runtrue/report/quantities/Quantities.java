@@ -42,6 +42,7 @@ public final class Quantities {
                 TakenFromSheet.page(result),
                 PiecesSheet.page(result),
                 CuttingSheet.page(result),
+                OffcutsSheet.page(result),
                 LiftingSheet.page(result)));
         result.changes().map(QuantityChangesSheet::page).ifPresent(pages::add);
         return pages;

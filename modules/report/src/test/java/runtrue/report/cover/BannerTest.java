@@ -46,6 +46,7 @@ class BannerTest {
                         List.of(),
                         List.of(),
                         Optional.empty(),
+                        List.of(),
                         List.of()),
                 List.of(),
                 List.of(),

@@ -9,6 +9,7 @@ import java.util.Set;
 import runtrue.bill.BillFigure;
 import runtrue.bill.BillLine;
 import runtrue.bill.modelled.ModelledCount;
+import runtrue.bill.offcut.MayServe;
 import runtrue.result.BillResult;
 import runtrue.rules.units.Unit;
 
@@ -39,7 +40,19 @@ final class BillMapping {
                 input.bill().figures().stream().map(BillMapping::figure).toList(),
                 input.bill().missing(),
                 input.rates().map(this::rates),
-                input.modelled().stream().map(BillMapping::modelled).toList());
+                input.modelled().stream().map(BillMapping::modelled).toList(),
+                input.bill().offcuts().stream().map(BillMapping::mayServe).toList());
+    }
+
+    private static BillResult.MayServe mayServe(MayServe pair) {
+        return new BillResult.MayServe(
+                pair.plane(),
+                pair.sheet(),
+                pair.otherPlane(),
+                pair.otherSheet(),
+                Math.round(pair.length() * 1000) / 1000.0,
+                Math.round(pair.saved() * 1000) / 1000.0,
+                pair.way().label());
     }
 
     private static BillResult.Modelled modelled(ModelledCount count) {

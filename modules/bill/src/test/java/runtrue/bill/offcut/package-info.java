@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.bill.offcut;
+
+import org.jspecify.annotations.NullMarked;
