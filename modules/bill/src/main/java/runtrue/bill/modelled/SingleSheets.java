@@ -1,6 +1,7 @@
 package runtrue.bill.modelled;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import runtrue.shape.Face;
 import runtrue.shape.Shape;
 import runtrue.shape.ShapeReader;
 
-/** Plates and coverings that are drawn sheet by sheet: each no wider across the fall than one sheet. */
+/** Plates and coverings that are drawn sheet by sheet: each no wider across the fall than one sheet, and longer along it. */
 final class SingleSheets {
     private static final List<String> CLASSES = List.of("IfcPlate", "IfcCovering");
 
@@ -67,7 +68,7 @@ final class SingleSheets {
         Element element = entity.model().describe(entity);
         Shape.Body known = read.get(key(element));
         Shape shape = known == null ? shapes.read(entity) : known;
-        return shape instanceof Shape.Body body && isNarrow(body, plane.get())
+        return shape instanceof Shape.Body body && isSheet(body, plane.get())
                 ? Optional.of(new Placed(element, plane.get()))
                 : Optional.empty();
     }
@@ -76,16 +77,20 @@ final class SingleSheets {
         return box.low().add(box.high()).multiply(0.5);
     }
 
-    private boolean isNarrow(Shape.Body body, RoofPlane plane) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
+    /** Along the fall it is longer than across, and than one cover width: splice plates and the like are not. */
+    private boolean isSheet(Shape.Body body, RoofPlane plane) {
+        DoubleSummaryStatistics across = new DoubleSummaryStatistics();
+        DoubleSummaryStatistics along = new DoubleSummaryStatistics();
         for (Face face : body.faces()) {
             for (Vector3D corner : face.outline()) {
-                least = Math.min(least, plane.u(corner));
-                most = Math.max(most, plane.u(corner));
+                across.accept(plane.u(corner));
+                along.accept(plane.v(corner));
             }
         }
-        return most - least <= WIDER * roof.settings().coverWidth();
+        double width = across.getMax() - across.getMin();
+        double length = along.getMax() - along.getMin();
+        double cover = roof.settings().coverWidth();
+        return width <= WIDER * cover && length >= Math.max(width, cover);
     }
 
     private static String key(Element element) {

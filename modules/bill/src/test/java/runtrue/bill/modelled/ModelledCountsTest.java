@@ -112,7 +112,7 @@ class ModelledCountsTest {
         assertThat(counts(CLIPS, CLIPS)).extracting(ModelledCount::count).containsExactly(2L, 1L);
     }
 
-    /** Plates of 0.5 m and of 3 m across the fall, both 6 m long: the latter is more than one sheet. */
+    /** Of 0.5 x 6 m, of 3 x 6 m, which is more than one sheet, and a splice plate of 20 x 20 mm. */
     @Test
     void narrow_plates_on_a_plane_are_single_sheets() {
         String shapes = """
@@ -126,7 +126,8 @@ class ModelledCountsTest {
                 #77=IFCPRODUCTDEFINITIONSHAPE($,$,(#76));
                 """;
         String plates = at(80, "1.25,3.,0.", "IFCPLATE('0Plate000000000000000A',$,'a',$,$,#%d,#73,$,$)")
-                + at(90, "5.,3.,0.", "IFCPLATE('0Plate000000000000000B',$,'b',$,$,#%d,#77,$,$)");
+                + at(90, "5.,3.,0.", "IFCPLATE('0Plate000000000000000B',$,'b',$,$,#%d,#77,$,$)")
+                + at(100, "7.,3.,0.", "IFCPLATE('0Plate000000000000000C',$,'c',$,$,#%d,#25,$,$)");
         assertThat(counts(shapes + plates))
                 .extracting(ModelledCount::kind, ModelledCount::count, ModelledCount::derived)
                 .containsExactly(tuple("sheet", 1L, OptionalDouble.of(20)));
