@@ -52,7 +52,7 @@ final class ModelledSheet {
                                 .map(i -> items.getOrDefault(i, i))
                                 .collect(Collectors.joining("\n"))),
                 Column.wrapped("Remark", 34, Modelled::remark),
-                Column.wrapped("GlobalIds", 30, ModelledSheet::ids));
+                Column.text("GlobalIds", 30, ModelledSheet::ids));
     }
 
     private static OptionalDouble difference(Modelled modelled) {
@@ -63,7 +63,7 @@ final class ModelledSheet {
 
     private static String ids(Modelled modelled) {
         List<String> ids = modelled.globalIds();
-        String some = String.join("\n", ids.stream().limit(NAMED).toList());
-        return ids.size() > NAMED ? some + "\nand " + (ids.size() - NAMED) + " more" : some;
+        String some = String.join(", ", ids.stream().limit(NAMED).toList());
+        return ids.size() > NAMED ? some + " and " + (ids.size() - NAMED) + " more" : some;
     }
 }
