@@ -29,8 +29,17 @@ public final class Drainage {
     /** A wall in the plane's u, v; along it when it stands beside a sheet. */
     private record Wall(boolean beside, Interval u, Interval v, OptionalDouble height) {}
 
-    /** A roof that ends above the plane, over a stretch of its width. */
-    record Feeder(PlaneLayout upper, Interval u, Slope slope) {}
+    /**
+     * A roof that ends above the plane, over a stretch of its width.
+     *
+     * @param v where its water lands
+     */
+    record Feeder(PlaneLayout upper, Interval u, double v, Slope slope) {
+        /** What lies below a penetration gets none of it: that runs off on either side. */
+        boolean feeds(Sheet sheet) {
+            return overlap(u, sheet.u()) > 0 && sheet.v().to() > v - AT_EDGE;
+        }
+    }
 
     private Drainage(PlaneLayout layout, List<Wall> walls, List<Feeder> feeders) {
         this.layout = layout;
@@ -120,8 +129,7 @@ public final class Drainage {
     }
 
     private void roofs(Sheet sheet, Facts facts) {
-        List<Feeder> over =
-                feeders.stream().filter(f -> overlap(f.u(), sheet.u()) > 0).toList();
+        List<Feeder> over = feeders.stream().filter(f -> f.feeds(sheet)).toList();
         Optional<Facts.Fact> stated = facts.find("settings.upper_roofs");
         boolean spill = stated.orElse(null) instanceof Facts.Known known
                 && known.value().equals("spill");

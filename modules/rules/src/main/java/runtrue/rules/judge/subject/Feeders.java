@@ -73,16 +73,20 @@ public final class Feeders {
         // itself.
         Point there = upper.shell().getFactory().createPoint(new Coordinate(plane.u(beyond), plane.v(beyond)));
         if (upper.shell().distance(there) > BEYOND / 3) {
-            highestBelow(beyond, plane).ifPresent(lower -> add(upper.layout(), edge, lower));
+            highestBelow(beyond, plane).ifPresent(lower -> add(upper.layout(), edge, lower, beyond));
         }
     }
 
-    private void add(PlaneLayout upper, RoofEdge edge, PlaneLayout lower) {
+    private void add(PlaneLayout upper, RoofEdge edge, PlaneLayout lower, Vector3D beyond) {
         Optional<Coordinate> from = under(lower.plane(), edge.from());
         Optional<Coordinate> to = under(lower.plane(), edge.to());
         if (from.isPresent() && to.isPresent()) {
             found.computeIfAbsent(lower.plane().id(), id -> new ArrayList<>())
-                    .add(new Feeder(upper, Drainage.between(from.get().x, to.get().x), longest(upper)));
+                    .add(new Feeder(
+                            upper,
+                            Drainage.between(from.get().x, to.get().x),
+                            under(lower.plane(), beyond).map(c -> c.y).orElse(0.0),
+                            longest(upper)));
         }
     }
 
