@@ -1,5 +1,6 @@
 package runtrue.cli;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
@@ -143,16 +144,42 @@ class SampleModelsTest {
     }
 
     /** Rules that answer for the faults built into the samples. */
-    private static final Map<String, String> RULES = Map.of(
-            "clip load", "clip-load",
-            "internal span", "internal-span",
-            "pitch", "minimum-pitch",
-            "eave overhang", "overhang",
-            "ridge overhang", "overhang",
-            "unlapped length", "unlapped-length",
-            "missing supports", "supports-found",
-            "support too low", "supports-in-plane",
-            "proud of the supports", "nothing-proud");
+    private static final Map<String, String> RULES = Map.ofEntries(
+            entry("clip load", "clip-load"),
+            entry("internal span", "internal-span"),
+            entry("end span", "end-span"),
+            entry("pitch", "minimum-pitch"),
+            entry("eave overhang", "overhang"),
+            entry("ridge overhang", "overhang"),
+            entry("unlapped length", "unlapped-length"),
+            entry("missing supports", "supports-found"),
+            entry("support too low", "supports-in-plane"),
+            entry("proud of the supports", "nothing-proud"),
+            entry("water in a pan", "drainage"),
+            entry("wide penetration", "penetration-width"),
+            entry("penetration near an edge", "penetration-clearance"),
+            entry("penetration that locks sheets", "penetration-movement"),
+            entry("water beside a penetration", "penetration-water"),
+            entry("pitch after deflection", "pitch-after-deflection"),
+            entry("pitch of laps", "end-lap-pitch"),
+            entry("sliver", "least-strip"),
+            entry("narrow flange", "support-flange"),
+            entry("thin support", "support-thickness"),
+            entry("metals of fixing and support", "contact-support"),
+            entry("short lap of purlins", "purlin-lap"),
+            entry("run-off from nobler metal", "run-off"),
+            entry("run-off on bare zinc", "inert-run-off"),
+            entry("other metal than the system's", "sheet-metal"),
+            entry("clamped loads", "rib-clamps"),
+            entry("load in an edge zone", "fixture-zone"),
+            entry("metal of a load", "fixture-metal"),
+            entry("work near an opening", "work-near-openings"),
+            entry("span not walkable", "walkable-span"),
+            entry("off the build-up", "depth-to-supports"),
+            entry("radius", "curving-radius"),
+            entry("flat crown", "flat-crown"),
+            entry("pitch at the eave", "eave-pitch-of-curve"),
+            entry("hollow", "sag"));
 
     @ParameterizedTest
     @MethodSource("drops")
@@ -275,7 +302,13 @@ class SampleModelsTest {
         Set<Integer> told =
                 result.methods().stream().map(m -> m.element().stepId()).collect(Collectors.toSet());
 
-        assertThat(result.methods()).allMatch(m -> m.closed() && m.basis().equals("derived"));
+        // Drawn as a surface on purpose, of which the upper side has to be assumed.
+        assertThat(result.methods())
+                .filteredOn(m -> m.element().name().equals("Loft roof"))
+                .allMatch(m -> !m.closed() && m.basis().equals("assumed"));
+        assertThat(result.methods())
+                .filteredOn(m -> !m.element().name().equals("Loft roof"))
+                .allMatch(m -> m.closed() && m.basis().equals("derived"));
         assertThat(result.planes().stream()
                         .flatMap(p -> Stream.concat(
                                 p.elements().stream(),

@@ -17,6 +17,7 @@ public final class SampleModels {
         files.put("cart-shed/cart-shed.ifc", CartShed.write());
         files.put("rope-walk/rope-walk.ifc", RopeWalk.write());
         files.put("tally-sheds/tally-sheds.ifc", TallySheds.write());
+        files.put("dye-works/dye-works.ifc", DyeWorks.write());
         return Collections.unmodifiableMap(files);
     }
 }

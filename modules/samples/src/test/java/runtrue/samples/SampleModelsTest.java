@@ -28,7 +28,7 @@ class SampleModelsTest {
     void writes_the_same_bytes_every_time(@TempDir Path first, @TempDir Path second) throws IOException {
         WriteSamples.main(new String[] {first.toString()});
         WriteSamples.main(new String[] {second.toString()});
-        assertThat(ifcFiles(first)).isEqualTo(ifcFiles(second)).hasSize(6);
+        assertThat(ifcFiles(first)).isEqualTo(ifcFiles(second)).hasSize(7);
     }
 
     @Test
@@ -88,7 +88,8 @@ class SampleModelsTest {
         "lock-office/lock-office.ifc, IFC4X3_ADD2",
         "cart-shed/cart-shed.ifc, IFC2X3",
         "rope-walk/rope-walk.ifc, IFC4",
-        "tally-sheds/tally-sheds.ifc, IFC4"
+        "tally-sheds/tally-sheds.ifc, IFC4",
+        "dye-works/dye-works.ifc, IFC4"
     })
     void states_its_schema(String path, String schema) {
         assertThat(SampleModels.all().get(path)).contains("FILE_SCHEMA(('" + schema + "'));");
@@ -101,7 +102,8 @@ class SampleModelsTest {
         "lock-office/lock-office.ifc, 30",
         "cart-shed/cart-shed.ifc, 35",
         "rope-walk/rope-walk.ifc, 216",
-        "tally-sheds/tally-sheds.ifc, 12"
+        "tally-sheds/tally-sheds.ifc, 12",
+        "dye-works/dye-works.ifc, 24"
     })
     void has_the_purlins_of_its_description(String path, long count) {
         String text = SampleModels.all().getOrDefault(path, "");

@@ -45,6 +45,35 @@ public final class Attachments {
     }
 
     /**
+     * A set of base quantities with nothing but a length, in the file's length unit (from IFC4).
+     *
+     * @param set name of the set
+     * @param quantity name of the length in it
+     */
+    public void statedLength(Place element, String name, String set, String quantity, double length) {
+        StepRef value =
+                step.entity("IFCQUANTITYLENGTH", quantity, Step.UNSET, Step.UNSET, file.length(length), Step.UNSET);
+        StepRef quantities = step.entity(
+                "IFCELEMENTQUANTITY",
+                file.guid(set + "/" + name),
+                file.owner(),
+                set,
+                Step.UNSET,
+                Step.UNSET,
+                List.of(value));
+        many("IFCRELDEFINESBYPROPERTIES", "quantities of " + name, List.of(element), quantities);
+    }
+
+    /** What elements are made of (from IFC4). */
+    public void material(List<Place> elements, String name, String material) {
+        many(
+                "IFCRELASSOCIATESMATERIAL",
+                "material of " + name,
+                elements,
+                step.shared("IFCMATERIAL", material, Step.UNSET, Step.UNSET));
+    }
+
+    /**
      * A build-up.
      *
      * @param layers thickness in metres by material, in order
@@ -79,13 +108,19 @@ public final class Attachments {
         many("IFCRELDEFINESBYTYPE", name, elements, type);
     }
 
-    /** An opening in an element, given in that element's own axes, and a skylight filling it (from IFC4). */
-    public void rooflight(Place slab, String name, Body hole, Body light, double height, double width) {
+    /** An opening in an element, given in that element's own axes. */
+    public Place opening(Place slab, String name, Body hole) {
         Place opening = file.element("IFCOPENINGELEMENT", name)
                 .predefinedType("OPENING")
                 .body(hole)
                 .addAsPart(slab);
         one("IFCRELVOIDSELEMENT", name, slab, opening);
+        return opening;
+    }
+
+    /** The same with a skylight filling it (from IFC4). */
+    public void rooflight(Place slab, String name, Body hole, Body light, double height, double width) {
+        Place opening = opening(slab, name, hole);
         Place window = file.element("IFCWINDOW", name)
                 .body(light)
                 .further(List.of(
