@@ -14,11 +14,19 @@ final class WindTestRoof {
 
     /** Every support carries the same length of sheet, but for those at the ends. */
     static Roof gentle(double tributary) {
+        return falling(5, tributary);
+    }
+
+    /** The same at another pitch, degrees. */
+    static Roof falling(double degrees, double tributary) {
         List<Double> lines = new ArrayList<>();
         for (double v = tributary / 2; v < 6; v += tributary) {
             lines.add(v);
         }
-        Roof roof = TestRoofs.gentle().supportedAt(lines.toArray(new Double[0])).roof();
+        Roof roof = TestRoofs.gentle()
+                .pitched(degrees)
+                .supportedAt(lines.toArray(new Double[0]))
+                .roof();
         PlaneLayout l = roof.planes().get(0);
         List<Stretch.Crossing> crossings =
                 l.supports().stream().map(WindTestRoof::crossing).toList();
