@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.locationtech.jts.geom.Envelope;
 import runtrue.ifc.Element;
 import runtrue.ifc.MaterialLayer;
 import runtrue.roof.Interval;
@@ -66,7 +68,7 @@ class PenetrationRulesTest {
     /** From 3.9 to 5.2 it reaches into the strips from 3.5, 4, 4.5 and 5: four pans. */
     @Test
     void the_pans_that_it_dams_are_counted() {
-        assertThat(only("penetration-width", roof(3.9, 4, 5.2, 8)).message()).contains("dams 4 pans");
+        assertThat(only("penetration-width", roof(3.9, 4, 5.2, 8)).message()).contains("4 pans dammed");
     }
 
     @ParameterizedTest
@@ -176,5 +178,19 @@ class PenetrationRulesTest {
                 "normal");
         assertThat(metal.measured().orElseThrow().si()).isCloseTo(volts, within(1e-9));
         assertThat(metal.outcome()).isEqualTo(expected);
+    }
+
+    @Test
+    void rooflights_of_one_kind_are_told_of_together() {
+        TestPlanes plane = new TestPlanes(
+                "low",
+                Vector3D.of(0, 0, 3),
+                3,
+                10,
+                12,
+                "",
+                List.of(new Envelope(1, 2.2, 4, 5), new Envelope(4, 5.2, 4, 5), new Envelope(7, 8.2, 4, 5)));
+        Judgement width = only("penetration-width", TestPlanes.roof(List.of(plane), List.of(), Map.of()));
+        assertThat(width.subject()).isEqualTo("penetrations 1 to 3 of plane low");
     }
 }

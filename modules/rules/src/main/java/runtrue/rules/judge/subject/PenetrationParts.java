@@ -65,20 +65,19 @@ public final class PenetrationParts {
         fromFixedPoint(facts, v, to);
         Point middle = hole.outline().getInteriorPoint();
         return new Subject(
-                SubjectKind.PENETRATION,
-                String.format(
-                        Locale.ROOT,
-                        "penetration %d (%.2f x %.2f m) of %s",
-                        number,
-                        hole.width(),
-                        hole.length(),
-                        plane.name()),
-                plane.plane(),
-                plane.elements(),
-                Optional.of(layout.plane().at(middle.getX(), middle.getY()).add(origin)),
-                String.format(
-                        Locale.ROOT, "penetration|%d|%d", Math.round(u.from() + u.to()), Math.round(v.from() + v.to())),
-                facts);
+                        SubjectKind.PENETRATION,
+                        "penetration " + number + " of " + plane.name(),
+                        plane.plane(),
+                        plane.elements(),
+                        Optional.of(
+                                layout.plane().at(middle.getX(), middle.getY()).add(origin)),
+                        String.format(
+                                Locale.ROOT,
+                                "penetration|%d|%d",
+                                Math.round(u.from() + u.to()),
+                                Math.round(v.from() + v.to())),
+                        facts)
+                .inSeries("penetration", number);
     }
 
     private int pans(Interval u) {
