@@ -54,7 +54,7 @@ public record CheckResult(
         List<String> cautions,
         Optional<Changes> changes) {
     /** Name and version of the format; the number rises when a reader of the older one would be misled. */
-    public static final String FORMAT = "runtrue-result/2";
+    public static final String FORMAT = "runtrue-result/3";
 
     public CheckResult {
         files = List.copyOf(files);

@@ -152,7 +152,7 @@ class ComparingTest {
 
     private static BillResult bill(List<BillResult.Line> lines) {
         BillResult b = HALL.bill();
-        return new BillResult(b.buildUp(), lines, b.figures(), b.missing(), b.rates());
+        return new BillResult(b.buildUp(), lines, b.figures(), b.missing(), b.rates(), b.modelled(), b.offcuts());
     }
 
     private static CheckResult result(

@@ -55,7 +55,7 @@ class ResultJsonTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'\"format\" : \"runtrue-result/2\"', '\"format\" : \"runtrue-result/9\"'",
+        "'\"format\" : \"runtrue-result/3\"', '\"format\" : \"runtrue-result/9\"'",
         "'\"pitchDegrees\"', '\"pitch\"'",
         "'\"outcome\" : \"not assessed\"', '\"outcome\" : \"fine\"'",
         "'\"notAssessed\" : 1', '\"notAssessed\" : -1'",
@@ -109,7 +109,7 @@ class ResultJsonTest {
         Path file = Files.writeString(folder.resolve("other.json"), json);
         assertThatThrownBy(() -> ResultJson.read(file))
                 .isInstanceOf(IOException.class)
-                .hasMessageContaining("other.json is not a runtrue-result/2 result");
+                .hasMessageContaining("other.json is not a runtrue-result/3 result");
     }
 
     @Test
