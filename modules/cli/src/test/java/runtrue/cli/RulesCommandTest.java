@@ -9,10 +9,14 @@ import java.time.Instant;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import runtrue.rules.RuleSets;
 
 /** {@code runtrue rules} from the command line to its text and exit code. */
 class RulesCommandTest {
     private static final Path SAMPLES = Path.of(System.getProperty("runtrue.root"), "sample-models");
+
+    private static final String ON_BASE = "ours 1.0.0 on long-run-sheets "
+            + RuleSets.bundled("long-run-sheets").version();
 
     private static final String OURS = """
             rule_set: ours
@@ -60,7 +64,7 @@ class RulesCommandTest {
     void what_an_extending_rule_set_changes_and_switches_off_is_listed_with_its_place() {
         String out = run("--rules", ours).out();
         assertThat(out)
-                .contains("ours 1.0.0 on long-run-sheets 0.1.0, without stated-area")
+                .contains(ON_BASE + ", without stated-area")
                 .contains("changed at " + ours + ":7")
                 .contains("stated-area (Stated area against the geometry): filled in later [" + ours + ":9]");
     }
@@ -169,7 +173,7 @@ class RulesCommandTest {
                 """);
         String out = run(drop).out();
         assertThat(out)
-                .contains("ours 1.0.0 on long-run-sheets 0.1.0, changed by the drop's settings, without stated-area")
+                .contains(ON_BASE + ", changed by the drop's settings, without stated-area")
                 .contains("at least 40 deg");
         CommandRun check = CommandRun.of(
                 options -> ModelCheck.with(options, Instant.EPOCH),

@@ -1,5 +1,7 @@
 package runtrue.rules.explain;
 
+import static java.util.Map.entry;
+
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -20,17 +22,19 @@ import runtrue.rules.units.Unit;
 /** Says facts with value, unit, meaning and evidence; meaning and evidence once, where a fact is first told. */
 final class FactLines {
     /** Where facts come from that need no word of their own. */
-    private static final Map<String, String> BY_GROUP = Map.of(
-            "drop", "counted over the files of the drop",
-            "building", "worked out from the geometry of the roof's planes",
-            "plane", "worked out from the geometry of the plane's elements",
-            "sheet", "by the layout of sheets on the plane",
-            "span", "by the layout of supports under the plane",
-            "support", "worked out from the geometry of the support",
-            "obstacle", "worked out from the geometry of the element",
-            "zone", "by the layout of wind zones on the plane",
-            "element", "as the model has it",
-            "stated", "as the model has it");
+    private static final Map<String, String> BY_GROUP = Map.ofEntries(
+            entry("drop", "counted over the files of the drop"),
+            entry("building", "worked out from the geometry of the roof's planes"),
+            entry("plane", "worked out from the geometry of the plane's elements"),
+            entry("sheet", "by the layout of sheets on the plane"),
+            entry("span", "by the layout of supports under the plane"),
+            entry("support", "worked out from the geometry of the support"),
+            entry("obstacle", "worked out from the geometry of the element"),
+            entry("penetration", "worked out from the geometry of the plane's openings"),
+            entry("fixture", "worked out from the geometry of the element"),
+            entry("zone", "by the layout of wind zones on the plane"),
+            entry("element", "as the model has it"),
+            entry("stated", "as the model has it"));
 
     private final Facts facts;
     private final RoofSystem system;

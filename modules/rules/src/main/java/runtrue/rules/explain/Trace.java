@@ -108,7 +108,7 @@ final class Trace {
                             .origin("definitions." + own + ".value")
                             .map(p -> " [" + p.file() + ":" + p.line() + "]")
                             .orElse("");
-                    lines.add(name + " = " + definition.text().strip() + " = "
+                    lines.add(name + " = " + definition.text().strip().replaceAll("\\s+", " ") + " = "
                             + text(evaluator.evaluate(definition, facts), unit) + where);
                 }
             }
