@@ -56,8 +56,8 @@ class IssueFileTest {
                 .extracting("ifcGuid")
                 .contains("2Pm5X1aVr5cwTq8dYzN3aD");
         assertThat(ImageIO.read(new ByteArrayInputStream(span.getDefaultSnapShot())))
-                .satisfies(image -> assertThat(image.getWidth()).isEqualTo(960))
-                .satisfies(image -> assertThat(image.getHeight()).isEqualTo(720));
+                .satisfies(image -> assertThat(image.getWidth()).isEqualTo(640))
+                .satisfies(image -> assertThat(image.getHeight()).isEqualTo(480));
     }
 
     @Test

@@ -17,6 +17,9 @@ import runtrue.result.CheckResult;
 public final class Picture implements Canvas {
     private static final float[] DASHES = {8f, 5f};
 
+    /** Pixels for a unit of the canvas: a viewer shows the picture beside its list, no larger than this. */
+    private static final double SCALE = 2.0 / 3;
+
     /** Of deflate's levels: flat pictures become hardly smaller by higher ones, which take twice the time. */
     private static final int QUICK = 2;
 
@@ -26,10 +29,10 @@ public final class Picture implements Canvas {
         this.pen = pen;
     }
 
-    /** PNG bytes of one view, {@link Canvas#WIDTH} by {@link Canvas#HEIGHT} pixels. */
+    /** PNG bytes of one view, 640 by 480 pixels. */
     public static byte[] of(CheckResult result, View view) {
-        int width = (int) Math.round(WIDTH);
-        int height = (int) Math.round(HEIGHT);
+        int width = (int) Math.round(WIDTH * SCALE);
+        int height = (int) Math.round(HEIGHT * SCALE);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         try {
@@ -37,6 +40,7 @@ public final class Picture implements Canvas {
             pen.fillRect(0, 0, width, height);
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+            pen.scale(SCALE, SCALE);
             Scene.draw(result, view, new Picture(pen));
         } finally {
             pen.dispose();

@@ -33,11 +33,22 @@ final class Shades {
         for (int overlooked : OVERLOOKED) {
             Shades shades = new Shades(overlooked);
             if (shades.hold(pixels)) {
-                for (int i = 0; i < pixels.length; i++) {
-                    pixels[i] = shades.shades[shades.slot(pixels[i] & shades.mask)];
-                }
+                shades.replace(pixels);
                 return;
             }
+        }
+    }
+
+    private void replace(int[] pixels) {
+        int last = -1;
+        int shade = 0;
+        for (int i = 0; i < pixels.length; i++) {
+            int colour = pixels[i] & 0xFFFFFF;
+            if (colour != last) {
+                last = colour;
+                shade = shades[slot(colour & mask)];
+            }
+            pixels[i] = shade;
         }
     }
 

@@ -41,7 +41,10 @@ public final class FixtureFinder {
         return found;
     }
 
-    /** The box around the plane and what may stand on it. */
+    /**
+     * The box around the plane and what may stand on it; where the plane is flat, nothing that lies wholly below it either:
+     * of a furnished building that is nearly all, and its bodies need not be read.
+     */
     private static Surround.Where where(RoofPlane plane, Polygon shell) {
         Vector3D low = Vector3D.of(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         Vector3D high = low.negate();
@@ -52,7 +55,12 @@ public final class FixtureFinder {
                     Math.max(high.getX(), p.getX()), Math.max(high.getY(), p.getY()), Math.max(high.getZ(), p.getZ()));
         }
         Surround.Box around = new Surround.Box(low, high.add(Vector3D.of(0, 0, OFF_THE_SKIN)));
-        return around::overlaps;
+        if (plane.curve().isPresent()) {
+            return around::overlaps;
+        }
+        Vector3D normal = plane.frame().normal();
+        Vector3D origin = plane.frame().origin();
+        return box -> around.overlaps(box) && box.along(normal, origin).to() >= -IN_THE_SKIN;
     }
 
     private static Optional<Fixture> on(RoofPlane plane, Polygon shell, ReadElement thing) {

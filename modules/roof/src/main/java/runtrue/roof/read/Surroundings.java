@@ -2,9 +2,11 @@ package runtrue.roof.read;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -54,7 +56,7 @@ final class Surroundings implements Surround {
             "IfcRailing",
             "IfcPlate");
 
-    private final List<Thing> things = new ArrayList<>();
+    private final Map<Role, List<Thing>> things = new EnumMap<>(Role.class);
     private final ShapeReader shapes;
 
     private Surroundings(ShapeReader shapes) {
@@ -81,15 +83,20 @@ final class Surroundings implements Surround {
             for (String name : BODIES) {
                 for (IfcEntity entity : model.all(name)) {
                     if (!known.contains(entity) && NO_THINGS.stream().noneMatch(entity::isA)) {
-                        found.things.add(found.new Thing(entity, roles(entity), extents));
+                        found.add(found.new Thing(entity, roles(entity), extents));
                     }
                 }
             }
             unreadSupports.stream()
                     .filter(support -> support.model() == model)
-                    .forEach(support -> found.things.add(found.new Thing(support, EnumSet.of(Role.SUPPORT), extents)));
+                    .forEach(support -> found.add(found.new Thing(support, EnumSet.of(Role.SUPPORT), extents)));
         }
         return found;
+    }
+
+    private void add(Thing thing) {
+        thing.roles.forEach(
+                role -> things.computeIfAbsent(role, r -> new ArrayList<>()).add(thing));
     }
 
     private static Set<Role> roles(IfcEntity entity) {
@@ -125,7 +132,7 @@ final class Surroundings implements Surround {
     }
 
     private Stream<Thing> of(Role role, Predicate<Thing> condition) {
-        return things.parallelStream().filter(t -> t.roles.contains(role) && condition.test(t));
+        return things.getOrDefault(role, List.of()).parallelStream().filter(condition);
     }
 
     private final class Thing {
