@@ -32,12 +32,12 @@ record EarlierResult(Optional<CheckResult> result, String note) {
                 .filter(Files::isRegularFile)
                 .findFirst();
         if (file.isEmpty()) {
-            return none(drop + ": " + given + " holds no result of it; nothing is compared.");
+            return none(given + " holds no result of this drop; nothing is compared.");
         }
         try {
             return new EarlierResult(Optional.of(ResultJson.read(file.get())), "");
         } catch (IOException e) {
-            return none(drop + ": nothing is compared. " + e.getMessage());
+            return none("nothing is compared. " + e.getMessage());
         }
     }
 

@@ -323,9 +323,7 @@ final class ModelCheck implements DropCheck {
             CheckResult result, OpenDrop open, List<Comparison> engines, Optional<EarlierResult> earlier) {
         List<String> notes = new ArrayList<>(open.failures());
         earlier.map(EarlierResult::note).filter(note -> !note.isEmpty()).ifPresent(notes::add);
-        result.changes()
-                .map(changes -> ResultParts.changes(result.drop(), changes))
-                .ifPresent(notes::add);
+        result.changes().map(ResultParts::changes).ifPresent(notes::add);
         result.concessions().stream()
                 .filter(c -> !c.state().equals("holds"))
                 .forEach(c -> notes.add(c.from() + ": concession " + c.state() + ". " + c.remark()));

@@ -93,8 +93,8 @@ public final class ResultParts {
     }
 
     /** What a person sees of what is different since an earlier check. */
-    static String changes(String drop, Changes changes) {
-        return drop + ": since the check of " + changes.earlierRunStamp() + " findings " + changes.count(ChangeKind.NEW)
+    static String changes(Changes changes) {
+        return "since the check of " + changes.earlierRunStamp() + " findings " + changes.count(ChangeKind.NEW)
                 + " new, " + changes.count(ChangeKind.CHANGED) + " changed, " + changes.count(ChangeKind.GONE)
                 + " gone, "
                 + changes.sameFindings() + " as before; lines of the order changed: "

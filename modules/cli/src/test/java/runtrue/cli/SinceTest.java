@@ -79,7 +79,8 @@ class SinceTest {
     @Test
     void nothing_to_compare_with_and_a_result_of_another_format_are_said() throws IOException {
         Path other = Files.createDirectories(root.resolve("other"));
-        assertThat(check("2027-01-01", "--since", other).err()).contains("holds no result of it; nothing is compared");
+        assertThat(check("2027-01-01", "--since", other).err())
+                .contains("holds no result of this drop; nothing is compared");
         Files.writeString(other.resolve("result.json"), "{\"format\": \"runtrue-result/1\"}");
         CommandRun run = check("2027-01-01", "--since", other);
         assertThat(run.err()).contains("nothing is compared").contains("runtrue-result/1");

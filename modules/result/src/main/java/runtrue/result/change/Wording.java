@@ -47,11 +47,21 @@ final class Wording {
     }
 
     static String gone(Finding before, Optional<Conforming> now) {
-        return now.map(c -> "Conforms now"
-                        + c.measured().map(m -> " with " + words(m)).orElse("")
-                        + before.measured().map(m -> ", was " + words(m)).orElse("") + ".")
+        return now.map(c -> cured(before, c))
                 .orElse("Is not in this drop any more: neither a finding nor among what conforms. What it was about may"
                         + " be gone, or be judged under another name.");
+    }
+
+    private static String cured(Finding before, Conforming now) {
+        String measured = compare("measured", before.measured(), now.measured())
+                .map(words -> ": " + words)
+                .orElseGet(() -> now.measured()
+                        .map(m -> " with " + words(m) + " as before")
+                        .orElse(""));
+        String limit = compare("limit", before.limit(), now.limit())
+                .map(words -> "; " + words)
+                .orElse("");
+        return "Conforms now" + measured + limit + ".";
     }
 
     private static Optional<String> compare(String what, Optional<Measure> before, Optional<Measure> now) {

@@ -48,7 +48,16 @@ class ComparingTest {
                         ChangeKind.GONE,
                         Optional.of(Outcome.DOES_NOT_CONFORM),
                         Optional.of(Outcome.CONFORMS),
-                        "Conforms now with 1150 mm, was 1350 mm."));
+                        "Conforms now: measured 1350 mm, now 1150 mm."));
+    }
+
+    @Test
+    void what_conforms_by_another_limit_says_so() {
+        Changes changes = Comparing.of(
+                with(List.of(span("F-1", 1350)), List.of()), with(List.of(), List.of(conforming("F-1", 1350, 1500))));
+        assertThat(changes.findings())
+                .extracting(Changes.OfFinding::words)
+                .containsExactly("Conforms now with 1350 mm as before; limit 1200 mm, now 1500 mm.");
     }
 
     /** Missing data is never good news: what is not judged any more must not read as cured. */
@@ -134,6 +143,10 @@ class ComparingTest {
     }
 
     private static Conforming conforming(String id, double millimetres) {
+        return conforming(id, millimetres, 1200);
+    }
+
+    private static Conforming conforming(String id, double millimetres, double limit) {
         return new Conforming(
                 id,
                 "span",
@@ -141,7 +154,7 @@ class ComparingTest {
                 "P-1",
                 "Plane",
                 Optional.of(new Measure(millimetres, "mm")),
-                Optional.empty(),
+                Optional.of(new Measure(limit, "mm")),
                 Optional.empty(),
                 "at most");
     }
