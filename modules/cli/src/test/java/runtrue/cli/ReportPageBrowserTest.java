@@ -96,6 +96,28 @@ class ReportPageBrowserTest {
     }
 
     @Test
+    void what_is_different_since_an_earlier_check_is_told() {
+        CommandRun.of(
+                options -> ModelCheck.with(options, Instant.EPOCH.plusSeconds(86_400)),
+                "check",
+                SAMPLES.resolve("rope-walk"),
+                "--set",
+                "temperature_range=40K",
+                "--since",
+                output,
+                "--output",
+                output.resolve("later"),
+                "--quiet");
+        open("later/rope-walk", 820);
+        assertThat(browser.text("[data-part=changes]"))
+                .contains(
+                        "Since the check of 1970-01-01T00:00:00Z", "Conforms now", "temperature_range: 75 K, now 40 K");
+        assertThat(browser.complaints()).isEmpty();
+        open("rope-walk");
+        assertThat(browser.all("[data-part=changes]")).isEmpty();
+    }
+
+    @Test
     void what_was_not_assessed_is_told_beside_it() {
         open("tally-sheds");
         assertThat(browser.text(".open")).contains("building_height", "not read from the models");

@@ -52,6 +52,18 @@ class ReportPageTest {
     }
 
     @Test
+    void whatChangedIsThereWhereAnEarlierResultWasComparedWith() throws IOException {
+        assertThat(data(page(MillLane.result())).has("changes")).isFalse();
+        JsonNode changes =
+                data(page(InventedGable.drop(1).since(MillLane.result()))).get("changes");
+        assertThat(list(changes, "findings"))
+                .extracting(f -> f.get("kind").asString())
+                .startsWith("new")
+                .endsWith("gone");
+        assertThat(list(changes, "planes")).isNotEmpty();
+    }
+
+    @Test
     void everyFindingIsThereOnce() throws IOException {
         CheckResult result = MillLane.result();
         assertThat(list(data(page(result)), "findings"))

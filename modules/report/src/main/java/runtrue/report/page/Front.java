@@ -39,6 +39,7 @@ final class Front {
             "panzoom.js",
             "table.js",
             "sections.js",
+            "changes.js",
             "space/scene.js",
             "space/roof.js",
             "space/surface.js",

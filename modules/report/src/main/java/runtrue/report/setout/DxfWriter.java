@@ -160,8 +160,11 @@ final class DxfWriter {
         text.append(code).append("\r\n").append(value).append("\r\n");
     }
 
+    /** Tenths of a millimetre; by whole numbers, since a drawing of a large drop has hundreds of thousands. */
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.4f", value + 0.0);
+        long tenths = Math.round(Math.abs(value) * 10_000);
+        String digits = String.valueOf(10_000 + tenths % 10_000).substring(1);
+        return (value < 0 && tenths > 0 ? "-" : "") + tenths / 10_000 + "." + digits;
     }
 
     /** One line of ASCII: what is not gets its code point, as readers understand it; line ends would end the value. */

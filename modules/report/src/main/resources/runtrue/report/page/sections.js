@@ -1,4 +1,5 @@
 // What stands below the findings: gaps, quantities, planes, rules, and what all of it rests on.
+import { changes } from './changes.js';
 import { el, pairs, part } from './dom.js';
 import { grouped, outcomeOf } from './model.js';
 import { table } from './table.js';
@@ -7,6 +8,7 @@ import { OUTCOMES, count, fixed, measure, sign, unit, weight } from './words.js'
 /** Adds them and gives their names for the navigation. */
 export function sections(result, state) {
   const all = [
+    ...(result.changes ? [['changes', 'Since an earlier check', changes(result)]] : []),
     ['gaps', 'Not read, not assessed', gaps(result)],
     ['quantities', 'Quantities', quantities(result)],
     ['planes', 'Planes', planes(result, state)],

@@ -26,6 +26,7 @@ public final class PageData {
             PlanesData.write(json, result, planes, origin);
             PlansData.write(json, result, plans);
             TablesData.write(json, result, planes);
+            ChangesData.write(json, result);
         });
     }
 
