@@ -1,7 +1,10 @@
 package runtrue.rules.judge.subject;
 
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import runtrue.ifc.MaterialLayer;
 import runtrue.rules.cel.Facts;
 
@@ -11,6 +14,11 @@ import runtrue.rules.cel.Facts;
  */
 final class Metals {
     static final String UNKNOWN = "unknown";
+
+    private static final String TIMBER = "timber";
+
+    /** Metres; foils have less than a fifth of a millimetre, sheets at least 0.4. Common practice, no source. */
+    private static final double THINNEST_SHEET = 0.0003;
 
     private record Word(Pattern pattern, String metal) {
         Word(String pattern, String metal) {
@@ -28,7 +36,7 @@ final class Metals {
             new Word("alumini?um", "aluminium"),
             new Word("\\blead\\b|\\bblei\\b|\\bplomb\\b", "lead"),
             new Word("\\bzinc\\b|\\bzink\\b", "zinc"),
-            new Word("timber|\\bwood|holz\\b|\\bbois\\b|glulam|\\b(C|GL) ?(16|18|24|28|30|32)h?\\b", "timber"));
+            new Word("timber|\\bwood|holz\\b|\\bbois\\b|glulam|\\b(C|GL) ?(16|18|24|28|30|32)h?\\b", TIMBER));
 
     private Metals() {}
 
@@ -42,13 +50,36 @@ final class Metals {
 
     /** The first layer whose material says; {@link #UNKNOWN} where none does. */
     static String of(List<MaterialLayer> layers) {
-        for (MaterialLayer layer : layers) {
-            for (Word word : WORDS) {
-                if (word.pattern().matcher(layer.material()).find()) {
-                    return word.metal();
-                }
-            }
+        return layers.stream()
+                .map(Metals::of)
+                .filter(metal -> !metal.equals(UNKNOWN))
+                .findFirst()
+                .orElse(UNKNOWN);
+    }
+
+    /**
+     * Of the sheets on a roof body. Layers are listed from either face, so the sheets are the first or the last; what lies
+     * between, or is thin as a foil, is none. {@link #UNKNOWN} where both are of metal and differ: one is a liner then, and
+     * nothing tells which.
+     */
+    static String ofSheets(List<MaterialLayer> layers) {
+        if (layers.isEmpty()) {
+            return UNKNOWN;
         }
-        return UNKNOWN;
+        Set<String> outer = Stream.of(layers.get(0), layers.get(layers.size() - 1))
+                .filter(layer ->
+                        layer.thickness().isEmpty() || layer.thickness().getAsDouble() >= THINNEST_SHEET)
+                .map(Metals::of)
+                .filter(metal -> !metal.equals(UNKNOWN) && !metal.equals(TIMBER))
+                .collect(Collectors.toSet());
+        return outer.size() == 1 ? outer.iterator().next() : UNKNOWN;
+    }
+
+    private static String of(MaterialLayer layer) {
+        return WORDS.stream()
+                .filter(word -> word.pattern().matcher(layer.material()).find())
+                .map(Word::metal)
+                .findFirst()
+                .orElse(UNKNOWN);
     }
 }

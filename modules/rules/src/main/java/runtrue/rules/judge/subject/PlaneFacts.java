@@ -88,7 +88,7 @@ public final class PlaneFacts {
 
     private static String stated(RoofPlane plane) {
         return plane.elements().stream()
-                .map(e -> Metals.of(e.element().layers()))
+                .map(e -> Metals.ofSheets(e.element().layers()))
                 .filter(m -> !m.equals(Metals.UNKNOWN))
                 .findFirst()
                 .orElse(Metals.UNKNOWN);
