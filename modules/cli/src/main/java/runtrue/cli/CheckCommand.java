@@ -82,7 +82,8 @@ final class CheckCommand implements Callable<Integer> {
                 given.threads(),
                 given.geometry(),
                 given.geometryProgram(),
-                given.issues());
+                given.issues(),
+                given.issuesBy());
     }
 
     /** Set by the launcher; without it the program is at home where it was started. */

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import runtrue.geometryserver.EngineUse;
 import runtrue.report.bcf.BcfVersion;
+import runtrue.report.bcf.IssueGrouping;
 
 /**
  * What the command line asks of every drop. Empty means: as the drop's own settings say, else the default.
@@ -20,6 +21,7 @@ import runtrue.report.bcf.BcfVersion;
  * @param geometry what the second geometry engine is asked for
  * @param geometryProgram executable of that engine in place of the one that comes along
  * @param issues version of the format that the issue file is written in
+ * @param issuesBy what makes one topic of it
  */
 record CheckOptions(
         Optional<Path> rules,
@@ -32,7 +34,8 @@ record CheckOptions(
         int threads,
         EngineUse geometry,
         Optional<Path> geometryProgram,
-        BcfVersion issues) {
+        BcfVersion issues,
+        IssueGrouping issuesBy) {
     CheckOptions {
         overrides = Map.copyOf(overrides);
     }

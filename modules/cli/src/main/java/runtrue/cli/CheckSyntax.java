@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 import runtrue.geometryserver.EngineUse;
 import runtrue.report.bcf.BcfVersion;
+import runtrue.report.bcf.IssueGrouping;
 
 /**
  * Words of {@code runtrue check}: its options and help, and the values given. Built by hand and not from annotations,
@@ -113,6 +114,15 @@ final class CheckSyntax {
                     + " Default: 2.1, which most programs read.")
             .build();
 
+    private final OptionSpec issuesBy = OptionSpec.builder("--issues-by")
+            .paramLabel("WHAT")
+            .type(IssueGrouping.class)
+            .converters(new GroupingWords())
+            .completionCandidates(new GroupingWords())
+            .description("What makes one topic of issues.bcf: each finding, or all of one rule or of one plane."
+                    + " Default: finding.")
+            .build();
+
     private final OptionSpec threads = option(
             Integer.class,
             "N",
@@ -146,6 +156,7 @@ final class CheckSyntax {
                 geometry,
                 geometryProgram,
                 issues,
+                issuesBy,
                 threads,
                 quiet)) {
             spec.addOption(option);
@@ -213,6 +224,10 @@ final class CheckSyntax {
         return given(issues, BcfVersion.V2_1);
     }
 
+    IssueGrouping issuesBy() {
+        return given(issuesBy, IssueGrouping.FINDING);
+    }
+
     int threads() {
         return given(threads, Runtime.getRuntime().availableProcessors());
     }
@@ -264,6 +279,12 @@ final class CheckSyntax {
     private static final class BcfWords extends OptionWords<BcfVersion> {
         BcfWords() {
             super(BcfVersion.values());
+        }
+    }
+
+    private static final class GroupingWords extends OptionWords<IssueGrouping> {
+        GroupingWords() {
+            super(IssueGrouping.values());
         }
     }
 

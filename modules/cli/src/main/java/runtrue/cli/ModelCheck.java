@@ -305,7 +305,11 @@ final class ModelCheck implements DropCheck {
                 new OutputFile("non-conformances.pdf", out -> FindingsPdf.write(result, out)),
                 new OutputFile(
                         "issues.bcf",
-                        out -> IssueFile.write(result, named.options().issues(), out)),
+                        out -> IssueFile.write(
+                                result,
+                                named.options().issues(),
+                                named.options().issuesBy(),
+                                out)),
                 new OutputFile("set-out.dxf", out -> SetOutDrawing.write(result, out)),
                 new OutputFile("findings.csv", out -> CsvTables.findings(result, out)),
                 new OutputFile("quantities.csv", out -> CsvTables.quantities(result, out)),

@@ -11,6 +11,7 @@ import runtrue.drop.Drops;
 import runtrue.geometryserver.EngineUse;
 import runtrue.ids.IdsDocument;
 import runtrue.report.bcf.BcfVersion;
+import runtrue.report.bcf.IssueGrouping;
 import runtrue.rules.DropSettings;
 import runtrue.rules.RuleException;
 import runtrue.rules.RuleSet;
@@ -71,7 +72,8 @@ final class RulesOfFiles implements RulesWork {
                 Runtime.getRuntime().availableProcessors(),
                 EngineUse.FILL_IN,
                 Optional.empty(),
-                BcfVersion.V2_1);
+                BcfVersion.V2_1,
+                IssueGrouping.FINDING);
     }
 
     private static Path home() {

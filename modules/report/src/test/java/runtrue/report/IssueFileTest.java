@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.StreamSupport;
 import java.util.zip.ZipEntry;
@@ -29,7 +30,10 @@ import org.xmlunit.builder.Input;
 import org.xmlunit.xpath.JAXPXPathEngine;
 import runtrue.report.bcf.BcfVersion;
 import runtrue.report.bcf.IssueFile;
+import runtrue.report.bcf.IssueGrouping;
 import runtrue.result.CheckResult;
+import runtrue.result.Finding;
+import runtrue.result.Outcome;
 
 /** Element orders and names by the published XML schemas of BCF 2.1 and 3.0 (buildingSMART, BCF-XML repository). */
 class IssueFileTest {
@@ -185,6 +189,39 @@ class IssueFileTest {
                             .singleElement()
                             .satisfies(c -> assertThat(c.getComment()).contains("Is not in this drop any more"));
                 });
+    }
+
+    /** Mill Lane has two non-conformances and a concession of different rules, and one rule not assessed. */
+    @Test
+    void findingsOfOneRuleOrPlaneMakeOneTopicWhichIsOpenAsLongAsOneIs() throws IOException, BcfException {
+        CheckResult result = MillLane.result();
+        long planes = result.findings().stream()
+                .filter(f -> f.outcome() != Outcome.NOT_ASSESSED)
+                .map(Finding::plane)
+                .distinct()
+                .count();
+        List<String> titles = titles(result, IssueGrouping.PLANE);
+        assertThat(titles).hasSize((int) planes + 1);
+        CheckResult later = result.since(InventedGable.drop(1));
+        assertThat(titles(later, IssueGrouping.RULE)).anyMatch(t -> t.endsWith("(1)"));
+        Set<String> ids = folders(result, IssueGrouping.PLANE);
+        assertThat(folders(later, IssueGrouping.PLANE)).containsAll(ids);
+    }
+
+    private static List<String> titles(CheckResult result, IssueGrouping grouping) throws IOException, BcfException {
+        return BcfFile.read(bytes(result, grouping)).getTopicFolders().stream()
+                .map(f -> f.getMarkup().getTopic().getTitle())
+                .toList();
+    }
+
+    private static Set<String> folders(CheckResult result, IssueGrouping grouping) throws IOException {
+        return files(bytes(result, grouping)).keySet();
+    }
+
+    private static byte[] bytes(CheckResult result, IssueGrouping grouping) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        IssueFile.write(result, BcfVersion.V2_1, grouping, out);
+        return out.toByteArray();
     }
 
     private static String topic(CheckResult result) throws BcfException, IOException {

@@ -20,10 +20,16 @@ public final class IssueFile {
 
     private IssueFile() {}
 
-    /** Writes the file and leaves the stream open. */
+    /** Writes the file with a topic for each finding and leaves the stream open. */
     public static void write(CheckResult result, BcfVersion version, OutputStream out) throws IOException {
+        write(result, version, IssueGrouping.FINDING, out);
+    }
+
+    /** Writes the file and leaves the stream open. */
+    public static void write(CheckResult result, BcfVersion version, IssueGrouping grouping, OutputStream out)
+            throws IOException {
         String author = "Runtrue " + result.toolVersion();
-        List<Topic> topics = Topics.of(result);
+        List<Topic> topics = Topics.of(result, grouping);
         ZipOutputStream zip = new ZipOutputStream(out);
         add(zip, "bcf.version", RootFiles.version(version));
         if (version == BcfVersion.V3_0) {

@@ -1,7 +1,9 @@
 package runtrue.report.bcf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -16,7 +18,7 @@ import runtrue.result.change.ChangeKind;
 import runtrue.result.change.Changes.OfFinding;
 
 /**
- * One topic for each non-conformance and each concession, and one for each rule and reason that something was not
+ * One topic for each non-conformance and each concession, or for those of one rule or plane, and one for each rule and reason that something was not
  * assessed: what is missing once is asked for once, however many planes wait for it. What was found in an earlier result
  * and is no finding any more has its topic too, so that a program that knows it hears what became of it.
  */
@@ -31,24 +33,60 @@ final class Topics {
         this.views = Views.of(result);
     }
 
-    static List<Topic> of(CheckResult result) {
+    static List<Topic> of(CheckResult result, IssueGrouping grouping) {
         Topics topics = new Topics(result);
-        Stream<Topic> judged = Stream.of(Outcome.DOES_NOT_CONFORM, Outcome.CONCEDED)
+        Map<String, List<Finding>> groups = Stream.of(Outcome.DOES_NOT_CONFORM, Outcome.CONCEDED)
                 .flatMap(outcome -> result.findings(outcome).stream())
-                .map(topics::judged);
-        Stream<Topic> gone = result.changes().stream()
+                .collect(Collectors.groupingBy(grouping::key, LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<OfFinding>> gone = result.changes().stream()
                 .flatMap(c -> c.findings().stream())
                 .filter(f -> f.kind() == ChangeKind.GONE
                         && f.before().filter(o -> o != Outcome.NOT_ASSESSED).isPresent())
-                .map(topics::gone);
-        return Stream.of(judged, Gaps.of(result).stream().map(topics::notAssessed), gone)
-                .flatMap(topic -> topic)
-                .toList();
+                .collect(Collectors.groupingBy(grouping::key, LinkedHashMap::new, Collectors.toList()));
+        List<Topic> all = new ArrayList<>();
+        groups.forEach((key, findings) -> all.add(
+                grouping == IssueGrouping.FINDING
+                        ? topics.judged(findings.get(0))
+                        : topics.grouped(grouping, key, findings, gone.getOrDefault(key, List.of()))));
+        Gaps.of(result).forEach(alike -> all.add(topics.notAssessed(alike)));
+        gone.forEach((key, findings) -> {
+            if (!groups.containsKey(key)) {
+                all.add(topics.gone(grouping.topicId(key), findings));
+            }
+        });
+        return all;
+    }
+
+    /** Open as long as one of them is; the view shows the worst. */
+    private Topic grouped(IssueGrouping grouping, String key, List<Finding> findings, List<OfFinding> gone) {
+        Finding first = findings.get(0);
+        List<String> text = new ArrayList<>();
+        for (Finding finding : findings) {
+            text.add(finding.message() + source(finding.limitSource()));
+            add(text, "What would cure it: ", finding.cure());
+            text.add("Finding " + finding.id() + ", " + Columns.where(finding).replace("\n", ", "));
+        }
+        text.add("Rule set " + ruleSet() + ", drop " + result.drop());
+        boolean open = findings.stream().anyMatch(f -> f.outcome() != Outcome.CONCEDED);
+        Stream<String> conceded = findings.stream()
+                .filter(f -> f.outcome() == Outcome.CONCEDED)
+                .map(f -> "Conceded, " + f.id() + ": " + f.reason());
+        Stream<String> changed = Stream.concat(
+                        findings.stream().map(Finding::id), gone.stream().map(OfFinding::id))
+                .flatMap(id -> changes(id).map(words -> id + ": " + words));
+        return topic(
+                grouping.topicId(key),
+                grouping.title(first) + " (" + findings.size() + ")",
+                Topic.NON_CONFORMANCE,
+                open ? Topic.OPEN : Topic.CLOSED,
+                first,
+                text,
+                findings,
+                Stream.concat(conceded, changed).toList());
     }
 
     private Topic judged(Finding finding) {
         boolean conceded = finding.outcome() == Outcome.CONCEDED;
-        String id = NameId.of("topic", finding.id());
         List<String> text = new ArrayList<>();
         text.add(finding.message());
         finding.measured().ifPresent(m -> text.add("Measured: " + m.words()));
@@ -61,8 +99,8 @@ final class Topics {
         text.add("Finding " + finding.id() + ", rule " + finding.rule() + " of " + ruleSet() + ", drop "
                 + result.drop());
         return topic(
-                id,
-                finding.title() + (finding.subject().isEmpty() ? "" : ": " + finding.subject()),
+                IssueGrouping.FINDING.topicId(finding.id()),
+                IssueGrouping.FINDING.title(finding),
                 Topic.NON_CONFORMANCE,
                 conceded ? Topic.CLOSED : Topic.OPEN,
                 finding,
@@ -82,20 +120,26 @@ final class Topics {
                         .map(f -> "Since the run of " + c.earlierRunStamp() + ": " + f.words()));
     }
 
-    /** Closed only when it conforms: what is not judged any more may have been renamed. */
-    private Topic gone(OfFinding finding) {
+    /** Closed only when all of them conform: what is not judged any more may have been renamed. */
+    private Topic gone(String id, List<OfFinding> findings) {
         List<FileInfo> files = result.files().stream().filter(FileInfo::opened).toList();
+        OfFinding first = findings.get(0);
+        boolean cured = findings.stream()
+                .allMatch(f -> f.now().filter(o -> o == Outcome.CONFORMS).isPresent());
+        String more = findings.size() > 1 ? " and " + (findings.size() - 1) + " more" : "";
         return new Topic(
-                NameId.of("topic", finding.id()),
-                shortened(finding.title() + (finding.subject().isEmpty() ? "" : ": " + finding.subject())),
+                id,
+                shortened(first.title() + (first.subject().isEmpty() ? "" : ": " + first.subject()) + more),
                 Topic.NON_CONFORMANCE,
-                finding.now().filter(o -> o == Outcome.CONFORMS).isPresent() ? Topic.CLOSED : Topic.OPEN,
-                finding.severity().label(),
-                List.of(finding.rule()),
-                finding.words() + "\nFinding " + finding.id() + ", rule " + finding.rule() + ", drop " + result.drop(),
+                cured ? Topic.CLOSED : Topic.OPEN,
+                first.severity().label(),
+                findings.stream().map(OfFinding::rule).distinct().toList(),
+                findings.stream()
+                        .map(f -> f.words() + "\nFinding " + f.id() + ", rule " + f.rule())
+                        .collect(Collectors.joining("\n", "", "\nDrop " + result.drop())),
                 files,
                 Optional.empty(),
-                changes(finding.id()).toList());
+                findings.stream().flatMap(f -> changes(f.id())).distinct().toList());
     }
 
     private Topic notAssessed(List<Finding> alike) {
@@ -136,8 +180,10 @@ final class Topics {
         List<FileInfo> about = result.files().stream()
                 .filter(f -> files.isEmpty() ? f.opened() : files.contains(f.name()))
                 .toList();
-        List<String> labels = Stream.of(first.rule(), first.planeName())
+        List<String> labels = findings.stream()
+                .flatMap(f -> Stream.of(f.rule(), f.planeName()))
                 .filter(l -> !l.isEmpty())
+                .distinct()
                 .toList();
         return new Topic(
                 id,
