@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Look;
+import runtrue.report.sheet.Overlay;
 import runtrue.report.sheet.Page;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
@@ -27,23 +29,33 @@ import runtrue.result.change.Changes;
 public final class Cover {
     private static final List<Integer> WIDTHS = List.of(30, 15, 26, 17, 32, 22, 38);
 
+    private static final String NAME = "Cover";
+
+    /** At the right, beside what to do. */
+    private static final int CHART_COLUMNS = 2;
+
+    /** Of those columns, in points. */
+    private static final double CHART_WIDTH = 320;
+
     private final CheckResult result;
+    private final Ways ways;
     private final CoverLines lines = new CoverLines(WIDTHS);
 
-    private Cover(CheckResult result) {
+    private Cover(CheckResult result, Ways ways) {
         this.result = result;
+        this.ways = ways;
     }
 
     /** The cover of a workbook with the given title. */
-    public static Page page(CheckResult result, String title) {
-        Cover cover = new Cover(result);
+    public static Page page(CheckResult result, String title, Ways ways) {
+        Cover cover = new Cover(result, ways);
         cover.head(title);
         cover.outcomes();
         cover.files();
         cover.basis();
         cover.settings();
         cover.cautions();
-        return cover.lines.page("Cover");
+        return cover.lines.page(NAME);
     }
 
     private void head(String title) {
@@ -94,34 +106,58 @@ public final class Cover {
 
     private void outcomes() {
         lines.section("Outcomes, and what to do");
+        int first = lines.next();
         outcome(
                 Outcome.DOES_NOT_CONFORM,
                 "Raise as RFI or agree a concession: sheet Non-conformances of non-conformances.xlsx prints ready to attach.");
         outcome(Outcome.NOT_ASSESSED, "Supply what sheet Not assessed asks for, and check again.");
         outcome(Outcome.CONCEDED, "Accepted by the person who is named in sheet Non-conformances.");
         outcome(Outcome.CONFORMS, "Listed with measure and limit in sheet Conforming.");
-        lines.row(
+        lines.rowBesideChart(
                 List.of(
                         Cell.of("Elements not read", Look.LABEL),
                         Cell.of(result.unread().size(), Look.NOTE_COUNT),
                         Cell.of(
                                 result.unread().isEmpty() ? "" : "Left out of all quantities and outcomes.",
                                 Look.NOTE)),
-                true);
-        lines.row(
+                Optional.empty(),
+                CHART_COLUMNS);
+        lines.rowBesideChart(
                 List.of(
                         Cell.of("Model health", Look.LABEL),
                         Cell.of(result.health().size(), Look.NOTE_COUNT),
                         Cell.of(health(), Look.NOTE)),
-                true);
-        lines.row(
+                Optional.empty(),
+                CHART_COLUMNS);
+        lines.rowBesideChart(
                 List.of(
                         Cell.of("Stated values that contradict", Look.LABEL),
                         Cell.of(contradictions(), Look.NOTE_COUNT),
                         Cell.of(stated(), Look.NOTE)),
-                true);
+                Optional.empty(),
+                CHART_COLUMNS);
+        lines.chart(chart(first));
         details("What does not conform", Outcome.DOES_NOT_CONFORM, Finding::message);
         details("What was not assessed", Outcome.NOT_ASSESSED, Finding::reason);
+    }
+
+    /** Counts of the four outcomes that begin at the given row, told by sign and word beside each bar. */
+    private Overlay.Bars chart(int first) {
+        List<Outcome> shown =
+                List.of(Outcome.DOES_NOT_CONFORM, Outcome.NOT_ASSESSED, Outcome.CONCEDED, Outcome.CONFORMS);
+        int column = WIDTHS.size() - CHART_COLUMNS;
+        return new Overlay.Bars(
+                NAME,
+                first,
+                0,
+                shown.stream().map(Outcomes::words).toList(),
+                shown.stream().map(o -> result.counts().total().of(o)).toList(),
+                shown.stream().map(Outcomes::colour).toList(),
+                new Overlay.Spot(column, first, CHART_WIDTH, lines.heightFrom(first)),
+                "Number of outcomes: "
+                        + shown.stream()
+                                .map(o -> result.counts().total().of(o) + " " + Outcomes.words(o))
+                                .collect(Collectors.joining(", ")));
     }
 
     private String health() {
@@ -152,12 +188,13 @@ public final class Cover {
 
     private void outcome(Outcome outcome, String what) {
         int count = result.counts().total().of(outcome);
-        lines.row(
+        lines.rowBesideChart(
                 List.of(
                         Outcomes.cell(outcome),
                         Cell.of(count, Look.NOTE_COUNT),
                         Cell.of(count == 0 ? "" : what, Look.NOTE)),
-                true);
+                ways.to(outcome),
+                CHART_COLUMNS);
     }
 
     /** One row a rule: how often, and the first case. */
@@ -176,7 +213,7 @@ public final class Cover {
                             Cell.of(rule, Look.LABEL),
                             Cell.of(findings.size(), Look.NOTE_COUNT),
                             Cell.of(more == 0 ? first : first + " (and " + more + " more)", Look.NOTE)),
-                    true);
+                    ways.to(findings.get(0)));
         });
     }
 

@@ -28,6 +28,16 @@ public final class Outcomes {
         };
     }
 
+    /** Of a bar, 0xRRGGBB. */
+    static int colour(Outcome outcome) {
+        return switch (outcome) {
+            case CONFORMS -> 0x4E8A54;
+            case DOES_NOT_CONFORM -> 0xB3392F;
+            case NOT_ASSESSED -> 0xD9A514;
+            case CONCEDED -> 0x6A62A8;
+        };
+    }
+
     /** A column that states one outcome a row. */
     public static <T> Column<T> column(Function<T, Outcome> outcome) {
         return new Column<>("Outcome", "", 13, false, row -> cell(outcome.apply(row)));

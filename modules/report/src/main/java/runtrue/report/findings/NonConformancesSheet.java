@@ -1,10 +1,13 @@
 package runtrue.report.findings;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Outcomes;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Link;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
@@ -13,16 +16,28 @@ import runtrue.result.Outcome;
 
 /** One row a non-conformance, conceded ones after the others with who conceded them. */
 final class NonConformancesSheet {
+    static final String NAME = "Non-conformances";
+
     private NonConformancesSheet() {}
 
-    static Page page(CheckResult result) {
-        List<Finding> findings = Stream.concat(
+    /** The findings in the order of their rows. */
+    static List<Finding> findings(CheckResult result) {
+        return Stream.concat(
                         result.findings(Outcome.DOES_NOT_CONFORM).stream(), result.findings(Outcome.CONCEDED).stream())
                 .toList();
+    }
+
+    /**
+     * The sheet.
+     *
+     * @param planes where a plane leads, by its id
+     * @param rules where a rule leads, by its id
+     */
+    static Page page(List<Finding> findings, Map<String, Link> planes, Map<String, Link> rules) {
         return new Table<>(
-                        "Non-conformances",
+                        NAME,
                         1,
-                        columns(),
+                        columns(planes, rules),
                         printed().size(),
                         findings,
                         "Nothing that was assessed fails to conform; see 'Not assessed' for the rest.")
@@ -48,21 +63,23 @@ final class NonConformancesSheet {
                 Column.wrapped("Elements and their GlobalIds", 42, f -> Columns.namesAndIds(f.elements())));
     }
 
-    private static List<Column<Finding>> columns() {
+    private static List<Column<Finding>> columns(Map<String, Link> planes, Map<String, Link> rules) {
         Stream<Column<Finding>> where = Stream.concat(
                 Stream.of(
                         Columns.margin(Finding::margin),
                         Column.wrapped("Conceded by, and why", 26, Finding::reason),
                         Column.wrapped("Rule", 24, Finding::title),
                         Column.wrapped("Subject", 28, Finding::subject),
-                        Column.wrapped("Plane", 26, Finding::planeName),
+                        Column.<Finding>wrapped("Plane", 44, Finding::planeName)
+                                .linked(f -> Optional.ofNullable(planes.get(f.plane()))),
                         Column.wrapped("File", 26, f -> String.join("\n", f.files())),
                         Column.wrapped("Storey", 16, Finding::storey),
                         Column.wrapped("Nearest grid lines", 24, Finding::gridPlace)),
                 Columns.place("", Finding::place).stream());
         Stream<Column<Finding>> ground = Stream.of(
                 Column.wrapped("Rests on", 100, f -> String.join("; ", f.facts())),
-                Column.text("Rule id", 22, Finding::rule));
+                Column.<Finding>text("Rule id", 22, Finding::rule)
+                        .linked(f -> Optional.ofNullable(rules.get(f.rule()))));
         return Stream.of(printed().stream(), where, ground).flatMap(s -> s).toList();
     }
 }

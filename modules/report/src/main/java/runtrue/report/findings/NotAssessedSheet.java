@@ -3,11 +3,14 @@ package runtrue.report.findings;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Gaps;
 import runtrue.report.cover.Outcomes;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Link;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
@@ -22,13 +25,15 @@ final class NotAssessedSheet {
     /** Of what a row concerns, so many are named; result.json has all. */
     private static final int NAMED = 8;
 
+    static final String NAME = "Not assessed";
+
     private NotAssessedSheet() {}
 
-    static Page page(CheckResult result) {
+    static Page page(CheckResult result, Map<String, Link> planes, Map<String, Link> rules) {
         return new Table<>(
-                        "Not assessed",
+                        NAME,
                         1,
-                        columns(),
+                        columns(planes, rules),
                         printed().size(),
                         Gaps.of(result).stream().map(Gap::new).toList(),
                         "Every rule that applies could be assessed.")
@@ -85,14 +90,16 @@ final class NotAssessedSheet {
                 Column.wrapped("Elements and their GlobalIds", 39, Gap::elements));
     }
 
-    private static List<Column<Gap>> columns() {
+    private static List<Column<Gap>> columns(Map<String, Link> planes, Map<String, Link> rules) {
         List<Column<Gap>> columns = new ArrayList<>(printed());
         columns.addAll(List.of(
-                Column.wrapped("Plane", 26, g -> g.some(Finding::planeName)),
+                Column.<Gap>wrapped("Plane", 44, g -> g.some(Finding::planeName))
+                        .linked(g -> Optional.ofNullable(planes.get(g.first().plane()))),
                 Column.wrapped("File", 26, g -> g.some(f -> String.join("\n", f.files()))),
                 Column.wrapped("Storey", 16, g -> g.some(Finding::storey)),
                 Column.wrapped("Ids", 22, g -> g.some(Finding::id)),
-                Column.text("Rule id", 22, g -> g.first().rule())));
+                Column.<Gap>text("Rule id", 22, g -> g.first().rule())
+                        .linked(g -> Optional.ofNullable(rules.get(g.first().rule())))));
         return columns;
     }
 }

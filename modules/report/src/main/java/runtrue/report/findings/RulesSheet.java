@@ -12,6 +12,8 @@ import runtrue.result.RuleSetInfo.Rule;
 
 /** One row a rule with its outcomes; also rules that met no subject. */
 final class RulesSheet {
+    static final String NAME = "Rules";
+
     private RulesSheet() {}
 
     static Page page(CheckResult result) {
@@ -20,7 +22,7 @@ final class RulesSheet {
         List<Counted> rules = result.ruleSet().rules().stream()
                 .map(r -> new Counted(r, byRule.getOrDefault(r.id(), new Outcomes(0, 0, 0, 0))))
                 .toList();
-        return new Table<>("Rules", 2, columns(), rules, "The rule set has no rule.").page();
+        return new Table<>(NAME, 2, columns(), rules, "The rule set has no rule.").page();
     }
 
     private static List<Column<Counted>> columns() {

@@ -24,7 +24,8 @@ final class EdgesSheet {
         Stream<Column<EdgeResult>> identity = Stream.of(
                 Column.text("Kind", 16, EdgeResult::kind),
                 Column.metres("Length", EdgeResult::lengthMetres),
-                Column.wrapped("Planes", 34, e -> names.of(e.planes())),
+                Column.<EdgeResult>wrapped("Planes", 34, e -> names.of(e.planes()))
+                        .linked(e -> names.row(e.planes())),
                 Column.<EdgeResult>degrees("Angle between normals", EdgeResult::angleDegrees)
                         .wide(14));
         Stream<Column<EdgeResult>> step =

@@ -3,6 +3,7 @@ package runtrue.report.quantities;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.stream.Collectors;
 import runtrue.report.cover.Units;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Link;
 import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
@@ -52,11 +54,23 @@ final class OrderSheet {
         }
     }
 
-    static Page page(CheckResult result) {
+    /** The row of each line. */
+    static IdentityHashMap<Line, Link> ofLines(CheckResult result) {
+        IdentityHashMap<Line, Link> rows = new IdentityHashMap<>();
+        int first = result.bill().missing().size();
+        List<Line> lines = bySection(result);
+        for (int i = 0; i < lines.size(); i++) {
+            rows.put(lines.get(i), Link.toTable(NAME, first + i));
+        }
+        return rows;
+    }
+
+    /** @param parts where a line's item leads */
+    static Page page(CheckResult result, IdentityHashMap<Line, Link> parts) {
         List<Row> rows = new ArrayList<>();
         result.bill().missing().forEach(m -> rows.add(new Row(rows.size() + 2, Optional.empty(), m)));
         bySection(result).forEach(line -> rows.add(new Row(rows.size() + 2, Optional.of(line), "")));
-        List<Column<Row>> columns = new ArrayList<>(quantities());
+        List<Column<Row>> columns = new ArrayList<>(quantities(parts));
         if (result.bill().rates().isPresent()) {
             columns.addAll(costs());
         }
@@ -78,10 +92,11 @@ final class OrderSheet {
                 .toList();
     }
 
-    private static List<Column<Row>> quantities() {
+    private static List<Column<Row>> quantities(IdentityHashMap<Line, Link> parts) {
         return List.of(
                 new Column<>("Section", "", 22, false, OrderSheet::section),
-                Column.wrapped("Item", 40, r -> r.missing() + r.text(Line::description)),
+                Column.<Row>wrapped("Item", 40, r -> r.missing() + r.text(Line::description))
+                        .linked(r -> r.line().flatMap(l -> Optional.ofNullable(parts.get(l)))),
                 Column.wrapped("Which", 18, r -> r.text(Line::variant)),
                 new Column<>("Count", "", 9, true, r -> r.figure(l -> positive((double) l.count()), Look.COUNT)),
                 Column.wrapped("Each", 18, r -> r.text(Line::each)),

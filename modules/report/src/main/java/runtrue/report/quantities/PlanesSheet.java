@@ -3,18 +3,25 @@ package runtrue.report.quantities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Units;
 import runtrue.report.drawing.plan.ArcPitch;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Link;
 import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
+import runtrue.result.BillResult;
 import runtrue.result.CheckResult;
 import runtrue.result.ElementRef;
+import runtrue.result.Finding;
+import runtrue.result.Outcome;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Curve;
 import runtrue.result.PlaneResult.Span;
@@ -24,14 +31,25 @@ import runtrue.result.StatedValue;
 final class PlanesSheet {
     private static final int NAMED = 5;
 
+    static final String NAME = "Planes";
+
     private PlanesSheet() {}
 
-    static Page page(CheckResult result) {
-        return new Table<>("Planes", 1, columns(result), result.planes(), "No roof plane was found.").page();
+    /**
+     * The sheet.
+     *
+     * @param plan where a plane's name leads, by its id
+     * @param parts where its number of bill lines leads
+     * @param findings where its number of findings leads
+     */
+    static Page page(CheckResult result, Map<String, Link> plan, Map<String, Link> parts, Map<String, Link> findings) {
+        return new Table<>(NAME, 1, columns(result, plan, parts, findings), result.planes(), "No roof plane was found.")
+                .page();
     }
 
-    private static List<Column<PlaneResult>> columns(CheckResult result) {
-        List<Column<PlaneResult>> columns = new ArrayList<>(flat(result));
+    private static List<Column<PlaneResult>> columns(
+            CheckResult result, Map<String, Link> plan, Map<String, Link> parts, Map<String, Link> findings) {
+        List<Column<PlaneResult>> columns = new ArrayList<>(flat(result, plan));
         if (result.planes().stream().anyMatch(p -> p.curve().isPresent())) {
             int afterPitch = 6;
             columns.addAll(
@@ -51,6 +69,15 @@ final class PlanesSheet {
                                             p.curve().map(Curve::radiusMetres).orElse(OptionalDouble.empty()),
                                             Look.METRES))));
         }
+        Map<String, Long> failed = result.findings(Outcome.DOES_NOT_CONFORM).stream()
+                .collect(Collectors.groupingBy(Finding::plane, Collectors.counting()));
+        Map<String, Long> lines = result.bill().lines().stream()
+                .flatMap(l -> l.parts().stream().map(BillResult.Part::plane).distinct())
+                .collect(Collectors.groupingBy(p -> p, Collectors.counting()));
+        columns.add(Column.<PlaneResult>count("✗ Does not conform", p -> failed.getOrDefault(p.id(), 0L))
+                .linked(p -> Optional.ofNullable(findings.get(p.id()))));
+        columns.add(Column.<PlaneResult>count("Bill lines", p -> lines.getOrDefault(p.id(), 0L))
+                .linked(p -> Optional.ofNullable(parts.get(p.id()))));
         return columns;
     }
 
@@ -60,9 +87,10 @@ final class PlanesSheet {
                 .orElse(OptionalDouble.empty());
     }
 
-    private static List<Column<PlaneResult>> flat(CheckResult result) {
+    private static List<Column<PlaneResult>> flat(CheckResult result, Map<String, Link> plan) {
         return List.of(
-                Column.wrapped("Plane", 28, PlaneResult::name),
+                Column.<PlaneResult>wrapped("Plane", 28, PlaneResult::name)
+                        .linked(p -> Optional.ofNullable(plan.get(p.id()))),
                 Column.text("Id", 13, PlaneResult::id),
                 Column.wrapped("Building", 13, PlaneResult::building),
                 Column.wrapped("Storey", 13, PlaneResult::storey),

@@ -23,12 +23,13 @@ final class SettingOutSheet {
         List<Choice> choices = result.planes().stream()
                 .flatMap(p -> p.setOuts().stream().map(s -> new Choice(p, s)))
                 .toList();
-        return new Table<>("Setting out", 2, columns(), choices, "No sheet was laid out.").page();
+        return new Table<>("Setting out", 2, columns(new PlaneNames(result)), choices, "No sheet was laid out.").page();
     }
 
-    private static List<Column<Choice>> columns() {
+    private static List<Column<Choice>> columns(PlaneNames names) {
         return List.of(
-                Column.wrapped("Plane", 30, c -> c.plane().name()),
+                Column.<Choice>wrapped("Plane", 30, c -> c.plane().name())
+                        .linked(c -> names.row(c.plane().id())),
                 Column.wrapped("Looking up the fall", 30, c -> WORDS.getOrDefault(c.is().setOut(), c.is().setOut())),
                 Column.text("Remark", 32, Choice::remark),
                 Column.<Choice>metres("Strip at the left", c -> c.is().firstStripMetres())

@@ -21,12 +21,13 @@ final class SheetGroupsSheet {
     static Page page(CheckResult result) {
         List<Group> groups =
                 result.planes().stream().flatMap(p -> groups(p).stream()).toList();
-        return new Table<>("Sheets", 2, columns(), groups, "No sheet was laid out.").page();
+        return new Table<>("Sheets", 2, columns(new PlaneNames(result)), groups, "No sheet was laid out.").page();
     }
 
-    private static List<Column<Group>> columns() {
+    private static List<Column<Group>> columns(PlaneNames names) {
         return List.of(
-                Column.wrapped("Plane", 30, Group::plane),
+                Column.<Group>wrapped("Plane", 30, x -> x.plane().name())
+                        .linked(x -> names.row(x.plane().id())),
                 Column.text("Kind", 12, g -> g.key().trimmed() ? "trimmed" : "full width"),
                 Column.metres("Width", g -> g.sheets().get(0).u().lengthMetres()),
                 Column.<Group>metres("Order length", g -> g.key().millimetres() / 1000.0)
@@ -48,7 +49,7 @@ final class SheetGroupsSheet {
                 .collect(Collectors.groupingBy(
                         s -> new Key(s.trimmed(), millimetres(s.orderMetres()), millimetres(s.u().lengthMetres())))));
         return byLength.entrySet().stream()
-                .map(e -> new Group(plane.name(), e.getKey(), e.getValue()))
+                .map(e -> new Group(plane, e.getKey(), e.getValue()))
                 .toList();
     }
 
@@ -71,7 +72,7 @@ final class SheetGroupsSheet {
 
     private record Key(boolean trimmed, long millimetres, long width) {}
 
-    private record Group(String plane, Key key, List<Sheet> sheets) {
+    private record Group(PlaneResult plane, Key key, List<Sheet> sheets) {
         double totalLength() {
             return key.millimetres() * sheets.size() / 1000.0;
         }

@@ -6,6 +6,7 @@ import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
+import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Sheet;
 
 /** One row a sheet, in the order of laying. */
@@ -14,14 +15,15 @@ final class SheetListSheet {
 
     static Page page(CheckResult result) {
         List<Placed> sheets = result.planes().stream()
-                .flatMap(p -> p.sheets().stream().map(s -> new Placed(p.name(), s)))
+                .flatMap(p -> p.sheets().stream().map(s -> new Placed(p, s)))
                 .toList();
-        return new Table<>("Sheet list", 2, columns(), sheets, "No sheet was laid out.").page();
+        return new Table<>("Sheet list", 2, columns(new PlaneNames(result)), sheets, "No sheet was laid out.").page();
     }
 
-    private static List<Column<Placed>> columns() {
+    private static List<Column<Placed>> columns(PlaneNames names) {
         return List.of(
-                Column.wrapped("Plane", 30, Placed::plane),
+                Column.<Placed>wrapped("Plane", 30, x -> x.plane().name())
+                        .linked(x -> names.row(x.plane().id())),
                 Column.count("Strip", p -> p.sheet().number()),
                 Column.metres("Length", p -> p.sheet().lengthMetres()),
                 Column.<Placed>metres("Order length", p -> p.sheet().orderMetres())
@@ -46,5 +48,5 @@ final class SheetListSheet {
         return Column.text(header, 12, p -> flag.test(p.sheet()) ? "yes" : "");
     }
 
-    private record Placed(String plane, Sheet sheet) {}
+    private record Placed(PlaneResult plane, Sheet sheet) {}
 }

@@ -19,7 +19,13 @@ final class SpansSheet {
     static Page page(CheckResult result) {
         List<Placed> spans =
                 result.planes().stream().flatMap(p -> placed(p).stream()).toList();
-        return new Table<>("Spans", 2, columns(), spans, "No span was measured: no support was found.").page();
+        return new Table<>(
+                        "Spans",
+                        2,
+                        columns(new PlaneNames(result)),
+                        spans,
+                        "No span was measured: no support was found.")
+                .page();
     }
 
     private static List<Placed> placed(PlaneResult plane) {
@@ -27,16 +33,17 @@ final class SpansSheet {
         plane.supports().forEach(l -> numbers.put(l.id(), "line " + l.number()));
         return plane.spans().stream()
                 .map(s -> new Placed(
-                        plane.name(),
+                        plane,
                         s,
                         s.lower().isEmpty() ? "eave" : numbers.getOrDefault(s.lower(), s.lower()),
                         s.upper().isEmpty() ? "high edge" : numbers.getOrDefault(s.upper(), s.upper())))
                 .toList();
     }
 
-    private static List<Column<Placed>> columns() {
+    private static List<Column<Placed>> columns(PlaneNames names) {
         return List.of(
-                Column.wrapped("Plane", 30, Placed::plane),
+                Column.<Placed>wrapped("Plane", 30, x -> x.plane().name())
+                        .linked(x -> names.row(x.plane().id())),
                 Column.text("Kind", 18, p -> p.span().kind()),
                 Column.text("From", 14, Placed::lower),
                 Column.text("To", 14, Placed::upper),
@@ -57,5 +64,5 @@ final class SpansSheet {
         return Column.millimetres(header, p -> OptionalDouble.of(metres.applyAsDouble(p.span())));
     }
 
-    private record Placed(String plane, Span span, String lower, String upper) {}
+    private record Placed(PlaneResult plane, Span span, String lower, String upper) {}
 }

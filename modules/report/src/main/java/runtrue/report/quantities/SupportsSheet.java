@@ -9,6 +9,7 @@ import runtrue.report.sheet.Column;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
 import runtrue.result.CheckResult;
+import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.Piece;
 import runtrue.result.PlaneResult.SupportLine;
 
@@ -21,15 +22,23 @@ final class SupportsSheet {
 
     static Page page(CheckResult result) {
         List<Placed> pieces = result.planes().stream()
-                .flatMap(p -> p.supports().stream()
-                        .flatMap(l -> l.pieces().stream().map(piece -> new Placed(p.name(), l, piece))))
+                .flatMap(p ->
+                        p.supports().stream().flatMap(l -> l.pieces().stream().map(piece -> new Placed(p, l, piece))))
                 .toList();
-        return new Table<>("Supports", 2, columns(), PRINTED, pieces, "No support was found under any plane.").page();
+        return new Table<>(
+                        "Supports",
+                        2,
+                        columns(new PlaneNames(result)),
+                        PRINTED,
+                        pieces,
+                        "No support was found under any plane.")
+                .page();
     }
 
-    private static List<Column<Placed>> columns() {
+    private static List<Column<Placed>> columns(PlaneNames names) {
         Stream<Column<Placed>> identity = Stream.of(
-                Column.wrapped("Plane", 28, Placed::plane),
+                Column.<Placed>wrapped("Plane", 28, x -> x.plane().name())
+                        .linked(x -> names.row(x.plane().id())),
                 Column.count("Line from the eave", p -> p.line().number()),
                 Column.<Placed>metres("Up the fall", p -> p.line().vMetres()),
                 Column.wrapped("Grid", 25, p -> p.piece().gridPlace()),
@@ -54,5 +63,5 @@ final class SupportsSheet {
         return Stream.concat(identity, ends).toList();
     }
 
-    private record Placed(String plane, SupportLine line, Piece piece) {}
+    private record Placed(PlaneResult plane, SupportLine line, Piece piece) {}
 }

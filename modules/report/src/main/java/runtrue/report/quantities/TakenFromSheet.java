@@ -1,10 +1,14 @@
 package runtrue.report.quantities;
 
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import runtrue.report.cover.Units;
 import runtrue.report.sheet.Cell;
 import runtrue.report.sheet.Column;
+import runtrue.report.sheet.Link;
 import runtrue.report.sheet.Look;
 import runtrue.report.sheet.Page;
 import runtrue.report.sheet.Table;
@@ -16,21 +20,44 @@ import runtrue.result.CheckResult;
 final class TakenFromSheet {
     private TakenFromSheet() {}
 
+    static final String NAME = "Taken from";
+
     private record Row(Line line, Part part) {}
 
-    static Page page(CheckResult result) {
-        PlaneNames names = new PlaneNames(result);
-        ModelElements elements = new ModelElements(result);
-        List<Row> rows = result.bill().lines().stream()
+    private static List<Row> rows(CheckResult result) {
+        return result.bill().lines().stream()
                 .flatMap(l -> l.parts().stream().map(p -> new Row(l, p)))
                 .toList();
-        return new Table<>("Taken from", 3, columns(names, elements), rows, OrderSheet.NONE).page();
     }
 
-    private static List<Column<Row>> columns(PlaneNames names, ModelElements elements) {
+    /** The first row of each plane, by its id. */
+    static Map<String, Link> ofPlanes(CheckResult result) {
+        return Link.toRows(NAME, rows(result), r -> r.part().plane());
+    }
+
+    /** The first row of each line of the bill: the very record, as lines hold long lists. */
+    static IdentityHashMap<Line, Link> ofLines(CheckResult result) {
+        IdentityHashMap<Line, Link> first = new IdentityHashMap<>();
+        List<Row> rows = rows(result);
+        for (int i = 0; i < rows.size(); i++) {
+            first.putIfAbsent(rows.get(i).line(), Link.toTable(NAME, i));
+        }
+        return first;
+    }
+
+    static Page page(CheckResult result, IdentityHashMap<Line, Link> order) {
+        PlaneNames names = new PlaneNames(result);
+        ModelElements elements = new ModelElements(result);
+        return new Table<>(NAME, 3, columns(names, elements, order), rows(result), OrderSheet.NONE).page();
+    }
+
+    private static List<Column<Row>> columns(
+            PlaneNames names, ModelElements elements, IdentityHashMap<Line, Link> order) {
         return List.of(
-                Column.wrapped("Plane", 26, r -> names.of(r.part().plane())),
-                Column.wrapped("Item", 34, r -> r.line().description()),
+                Column.<Row>wrapped("Plane", 26, r -> names.of(r.part().plane()))
+                        .linked(r -> names.row(r.part().plane())),
+                Column.<Row>wrapped("Item", 34, r -> r.line().description())
+                        .linked(r -> Optional.ofNullable(order.get(r.line()))),
                 Column.wrapped(
                         "Which",
                         18,

@@ -11,6 +11,7 @@ import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.List;
+import java.util.function.Consumer;
 import runtrue.result.CheckResult;
 
 /** A scene as PNG. */
@@ -31,8 +32,13 @@ public final class Picture implements Canvas {
 
     /** PNG bytes of one view, 640 by 480 pixels. */
     public static byte[] of(CheckResult result, View view) {
-        int width = (int) Math.round(WIDTH * SCALE);
-        int height = (int) Math.round(HEIGHT * SCALE);
+        return of(canvas -> Scene.draw(result, view, canvas), SCALE);
+    }
+
+    /** PNG bytes of anything, {@code scale} pixels for a unit of the canvas. */
+    static byte[] of(Consumer<Canvas> drawing, double scale) {
+        int width = (int) Math.round(WIDTH * scale);
+        int height = (int) Math.round(HEIGHT * scale);
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         try {
@@ -40,8 +46,8 @@ public final class Picture implements Canvas {
             pen.fillRect(0, 0, width, height);
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             pen.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            pen.scale(SCALE, SCALE);
-            Scene.draw(result, view, new Picture(pen));
+            pen.scale(scale, scale);
+            drawing.accept(new Picture(pen));
         } finally {
             pen.dispose();
         }

@@ -93,13 +93,22 @@ public final class Scene {
                 .orElse(0);
     }
 
-    /** Lit from the right of the picture; only the direction of fall counts, or a low roof would be of one grey. */
     private int shade(Direction normal, boolean inQuestion) {
-        Direction right = view.camera().right();
+        int grey = grey(normal, view.camera().right());
+        return inQuestion ? rgb(grey - 30, grey - 6, Math.min(255, grey + 11)) : rgb(grey, grey, grey);
+    }
+
+    /** The grey of a plane that is not in question. */
+    static int shade(Direction normal, Direction right) {
+        int grey = grey(normal, right);
+        return rgb(grey, grey, grey);
+    }
+
+    /** Lit from the right of the picture; only the direction of fall counts, or a low roof would be of one grey. */
+    private static int grey(Direction normal, Direction right) {
         double plan = Math.hypot(normal.x(), normal.y());
         double towards = plan < 1e-3 ? 0.3 : (normal.x() * right.x() + normal.y() * right.y()) / plan;
-        int grey = (int) Math.round(222 + 22 * towards);
-        return inQuestion ? rgb(grey - 30, grey - 6, Math.min(255, grey + 11)) : rgb(grey, grey, grey);
+        return (int) Math.round(222 + 22 * towards);
     }
 
     private static int rgb(int red, int green, int blue) {

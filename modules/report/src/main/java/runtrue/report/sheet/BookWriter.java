@@ -22,9 +22,12 @@ public final class BookWriter {
                 StreamedBook book = new StreamedBook(template)) {
             properties(template.getProperties(), info);
             Styles styles = new Styles(template);
+            Drawings drawings = new Drawings(template.getPackage());
             for (Page page : pages) {
                 DeferredSXSSFSheet sheet = book.createSheet(page.name());
                 PageSetUp.apply(page, sheet, info);
+                drawings.apply(page.over(), template.getSheet(page.name()));
+                Links.apply(page.over().links(), template.getSheet(page.name()));
                 sheet.setRowGenerator(rows -> RowWriter.write(page, rows, styles));
             }
             book.writeAvoidingTempFiles(out);

@@ -10,6 +10,16 @@ public sealed interface Cell {
     /** Text as it came; {@link CellText} makes it safe when written. */
     record Text(String text, Look look) implements Cell {}
 
+    /** The same cell as one that leads elsewhere; measures and outcomes look as ever. */
+    default Cell linked() {
+        if (this instanceof Text text) {
+            return new Text(text.text(), text.look().linked());
+        }
+        return this instanceof Figure figure
+                ? new Figure(figure.value(), figure.look().linked())
+                : this;
+    }
+
     record Figure(double value, Look look) implements Cell {}
 
     /**

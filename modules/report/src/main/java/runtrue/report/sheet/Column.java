@@ -1,5 +1,6 @@
 package runtrue.report.sheet;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
@@ -11,8 +12,19 @@ import java.util.function.ToDoubleFunction;
  * @param width in characters
  * @param number whether its cells are numbers
  * @param cell the row's cell
+ * @param link where the row's cell leads; empty for nowhere
  */
-public record Column<T>(String header, String unit, int width, boolean number, Function<T, Cell> cell) {
+public record Column<T>(
+        String header,
+        String unit,
+        int width,
+        boolean number,
+        Function<T, Cell> cell,
+        Optional<Function<T, Optional<Link>>> link) {
+    public Column(String header, String unit, int width, boolean number, Function<T, Cell> cell) {
+        this(header, unit, width, number, cell, Optional.empty());
+    }
+
     public static <T> Column<T> text(String header, int width, Function<T, String> text) {
         return new Column<>(header, "", width, false, row -> Cell.of(text.apply(row), Look.TEXT));
     }
@@ -44,7 +56,25 @@ public record Column<T>(String header, String unit, int width, boolean number, F
     }
 
     public Column<T> wide(int characters) {
-        return new Column<>(header, unit, characters, number, cell);
+        return new Column<>(header, unit, characters, number, cell, link);
+    }
+
+    /** The same column, its cells leading where the function says. */
+    public Column<T> linked(Function<T, Optional<Link>> to) {
+        return new Column<>(header, unit, width, number, cell, Optional.of(to));
+    }
+
+    /** Nowhere where the text takes several lines: some spreadsheet programs set a text that leads elsewhere in one. */
+    Optional<Link> link(T row) {
+        return link.flatMap(to -> to.apply(row)).filter(to -> fitsOneLine(cell.apply(row)));
+    }
+
+    Cell cell(T row) {
+        return link(row).isPresent() ? cell.apply(row).linked() : cell.apply(row);
+    }
+
+    private boolean fitsOneLine(Cell shown) {
+        return !(shown instanceof Cell.Text text) || TextHeight.isOneLine(text.text(), width - 1);
     }
 
     String heading() {

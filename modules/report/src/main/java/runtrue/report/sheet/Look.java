@@ -5,7 +5,10 @@ public enum Look {
     TEXT,
     /** Sentences: wrapped. */
     WRAPPED,
+    /** Wrapped, and leads elsewhere in the workbook. */
+    LINK,
     COUNT("#,##0_)"),
+    LINK_COUNT("#,##0_)"),
     /** Lengths in metres, and what else has three decimals. */
     METRES("#,##0.000_)"),
     MILLIMETRES("#,##0.0_)"),
@@ -17,6 +20,7 @@ public enum Look {
     MEASURE("General_)"),
     /** Texts and numbers of a cover, without the lines of a table. */
     NOTE,
+    LABEL_LINK,
     NOTE_COUNT("#,##0_)"),
     NOTE_MEASURE("General_)"),
     TITLE,
@@ -55,6 +59,16 @@ public enum Look {
      */
     String numberFormat() {
         return numberFormat;
+    }
+
+    /** How the same cell looks when it leads elsewhere. */
+    Look linked() {
+        return switch (this) {
+            case TEXT, WRAPPED -> LINK;
+            case COUNT -> LINK_COUNT;
+            case LABEL -> LABEL_LINK;
+            default -> this;
+        };
     }
 
     boolean isNumber() {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param merging whether any line is merged; looking for them makes every row once more, which many rows need not
  * @param count number of lines
  * @param lines all rows, heads included; gone through more than once and made anew each time, so that many rows need no room
+ * @param over what lies over the cells
  */
 public record Page(
         String name,
@@ -24,7 +25,8 @@ public record Page(
         int printed,
         boolean merging,
         int count,
-        Iterable<Line> lines) {
+        Iterable<Line> lines,
+        Overlay over) {
     public Page {
         widths = List.copyOf(widths);
     }

@@ -22,6 +22,17 @@ final class PageSetUp {
     /** In inches. */
     private static final double SIDE_MARGIN = 0.4;
 
+    /** Of a column's width in the standard font, 7 pixels at 96 to the inch; and what each column has beside. */
+    private static final double POINTS_PER_CHARACTER = 5.25;
+
+    private static final double COLUMN_MARGIN = 3.75;
+
+    /** Of A4 landscape between its margins, in points. */
+    private static final double PRINTED_WIDTH = 841.9 - 2 * 72 * SIDE_MARGIN;
+
+    /** For fonts that stand in for Arial. */
+    private static final double SPARE = 0.96;
+
     private PageSetUp() {}
 
     static void apply(Page page, Sheet sheet, BookInfo info) {
@@ -56,8 +67,8 @@ final class PageSetUp {
         int row = 0;
         for (Line line : page.lines()) {
             int first = line.cells().size() - 1;
-            if (line.merged() && first < last) {
-                sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last));
+            if (line.merged() && first < last - line.free()) {
+                sheet.addMergedRegionUnsafe(new CellRangeAddress(row, row, first, last - line.free()));
             }
             row++;
         }
@@ -85,7 +96,22 @@ final class PageSetUp {
             sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, page.frozenColumns() - 1));
         }
         print.setFitHeight((short) 0);
+        breaks(page, sheet);
         sheet.setHorizontallyCenter(true);
+    }
+
+    /** Not all spreadsheet programs heed breaks where they fit the width themselves, so the scale is stated instead. */
+    private static void breaks(Page page, Sheet sheet) {
+        if (page.over().breaks().isEmpty()) {
+            return;
+        }
+        double points = page.widths().stream()
+                .mapToDouble(w -> w * POINTS_PER_CHARACTER + COLUMN_MARGIN)
+                .sum();
+        double scale = Math.min(1, SPARE * PRINTED_WIDTH / points);
+        sheet.setFitToPage(false);
+        sheet.getPrintSetup().setScale((short) Math.floor(100 * scale));
+        page.over().breaks().forEach(row -> sheet.setRowBreak(row - 1));
     }
 
     private static void headerAndFooter(Page page, Sheet sheet, BookInfo info) {

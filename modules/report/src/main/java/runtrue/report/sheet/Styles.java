@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.FontUnderline;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -16,6 +17,9 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class Styles {
     private static final String ACCENT = "1F4E5F";
     private static final String RULE = "C9D3D7";
+
+    /** The file format wants four bytes of a colour, the first for its opacity. */
+    private static final byte OPAQUE = (byte) 0xFF;
 
     private static final int TEXT_SIZE = 10;
     private static final int BANNER_SIZE = 14;
@@ -69,7 +73,21 @@ final class Styles {
             case SOME_DO_NOT_CONFORM -> outcome(style, "F9DEDC", "8C1D18", BANNER_SIZE);
             case SOME_NOT_ASSESSED -> outcome(style, "FFF1CC", "6B4E00", BANNER_SIZE);
             case NOTE -> style.setWrapText(true);
+            case LABEL_LINK -> {
+                style.setFont(underlined());
+                style.getFont().setBold(true);
+            }
             case NOTE_COUNT, NOTE_MEASURE -> {}
+            case LINK -> {
+                boxed(style);
+                indented(style);
+                style.setWrapText(true);
+                style.setFont(underlined());
+            }
+            case LINK_COUNT -> {
+                boxed(style);
+                style.setFont(underlined());
+            }
             case WRAPPED -> {
                 boxed(style);
                 indented(style);
@@ -149,8 +167,15 @@ final class Styles {
         return font;
     }
 
+    /** A line under the text says that it leads somewhere; the colour alone would not. */
+    private XSSFFont underlined() {
+        XSSFFont font = font(TEXT_SIZE, false, ACCENT);
+        font.setUnderline(FontUnderline.SINGLE);
+        return font;
+    }
+
     private static XSSFColor color(String rgb) {
         int value = Integer.parseInt(rgb, 16);
-        return new XSSFColor(new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
+        return new XSSFColor(new byte[] {OPAQUE, (byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
     }
 }

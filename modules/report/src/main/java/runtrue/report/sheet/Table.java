@@ -1,6 +1,8 @@
 package runtrue.report.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -40,7 +42,34 @@ public record Table<T>(
                 printed,
                 rows.isEmpty(),
                 1 + Math.max(1, rows.size()),
-                () -> Stream.concat(Stream.of(heads()), body()).iterator());
+                () -> Stream.concat(Stream.of(heads()), body()).iterator(),
+                Overlay.of(links()));
+    }
+
+    /** Rows below each other that lead to the same place are one: a table by planes has few. */
+    private List<Overlay.Linked> links() {
+        List<Overlay.Linked> links = new ArrayList<>();
+        for (int column = 0; column < columns.size(); column++) {
+            if (columns.get(column).link().isPresent()) {
+                links(column, links);
+            }
+        }
+        return links;
+    }
+
+    private void links(int column, List<Overlay.Linked> links) {
+        int first = 0;
+        Optional<Link> before = Optional.empty();
+        for (int row = 0; row <= rows.size(); row++) {
+            Optional<Link> to = row < rows.size() ? columns.get(column).link(rows.get(row)) : Optional.empty();
+            if (!to.equals(before)) {
+                if (before.isPresent()) {
+                    links.add(new Overlay.Linked(1 + first, row, column, before.get()));
+                }
+                before = to;
+                first = row;
+            }
+        }
     }
 
     private Line heads() {
@@ -63,10 +92,10 @@ public record Table<T>(
 
     /** Rows with wrapped texts get their height here: not every spreadsheet program fits them when it opens a file. */
     private Line line(T row) {
-        List<Cell> cells = columns.stream().map(c -> c.cell().apply(row)).toList();
+        List<Cell> cells = columns.stream().map(c -> c.cell(row)).toList();
         float height = 0;
         for (int i = 0; i < cells.size(); i++) {
-            if (cells.get(i) instanceof Cell.Text text && text.look() == Look.WRAPPED) {
+            if (cells.get(i) instanceof Cell.Text text && (text.look() == Look.WRAPPED || text.look() == Look.LINK)) {
                 height = Math.max(
                         height, TextHeight.points(text.text(), columns.get(i).width() - INDENT));
             }

@@ -26,6 +26,11 @@ public final class TextHeight {
         return Math.min(HIGHEST, Math.max(1, rows) * POINTS_PER_LINE);
     }
 
+    /** Whether it fits a column of the given width without a second line. */
+    public static boolean isOneLine(String text, int width) {
+        return points(text, width) <= POINTS_PER_LINE;
+    }
+
     /** Whole words go to the next line; longer ones than a line are broken. */
     private static long rows(String line, double width) {
         long rows = 1;

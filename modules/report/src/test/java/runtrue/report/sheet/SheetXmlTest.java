@@ -51,10 +51,14 @@ class SheetXmlTest {
                 "sheetData",
                 "autoFilter",
                 "mergeCells",
+                "conditionalFormatting",
+                "hyperlinks",
                 "printOptions",
                 "pageMargins",
                 "pageSetup",
-                "headerFooter");
+                "headerFooter",
+                "rowBreaks",
+                "drawing");
         int before = -1;
         for (var node :
                 engine().selectNodes("/s:worksheet/*", Input.fromString(sheet).build())) {
