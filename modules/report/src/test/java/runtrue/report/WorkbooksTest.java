@@ -125,8 +125,8 @@ class WorkbooksTest {
     @ParameterizedTest
     @CsvSource({
         "MILL_LANE, QUANTITIES, Taken from, Plane, Planes, 0",
-        "MILL_LANE, QUANTITIES, Taken from, Item, Order, 1",
-        "MILL_LANE, QUANTITIES, Order, Item, Taken from, 1",
+        "MILL_LANE, QUANTITIES, Taken from, Item id, Order, 9",
+        "MILL_LANE, QUANTITIES, Order, Item id, Taken from, 9",
         "MILL_LANE, QUANTITIES, Planes, Plane, Roof plan, 1",
         "MILL_LANE, QUANTITIES, Roof plan, Plane, Planes, 0",
         "MILL_LANE, QUANTITIES, Sheets, Plane, Planes, 0",

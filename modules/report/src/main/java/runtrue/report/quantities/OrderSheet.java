@@ -105,7 +105,8 @@ final class OrderSheet {
                 new Column<>("Ordered", "", 13, true, OrderSheet::ordered),
                 Column.text("Unit", 8, r -> r.text(l -> Units.symbol(l.unit()))),
                 new Column<>("Mass", "kg", 12, true, r -> r.figure(OrderSheet::mass, Look.DECIMAL)),
-                Column.text("Item id", 20, r -> r.text(Line::item)));
+                Column.<Row>text("Item id", 20, r -> r.text(Line::item))
+                        .linked(r -> r.line().flatMap(l -> Optional.ofNullable(parts.get(l)))));
     }
 
     private static Cell section(Row row) {

@@ -56,8 +56,7 @@ final class TakenFromSheet {
         return List.of(
                 Column.<Row>wrapped("Plane", 26, r -> names.of(r.part().plane()))
                         .linked(r -> names.row(r.part().plane())),
-                Column.<Row>wrapped("Item", 34, r -> r.line().description())
-                        .linked(r -> Optional.ofNullable(order.get(r.line()))),
+                Column.wrapped("Item", 34, r -> r.line().description()),
                 Column.wrapped(
                         "Which",
                         18,
@@ -71,8 +70,10 @@ final class TakenFromSheet {
                         "Shared with (counted here only)",
                         22,
                         r -> names.of(r.part().sharedWith())),
-                Column.wrapped("Taken from", 38, r -> names.sources(r.part().from())),
-                Column.wrapped("Model elements", 48, r -> elements.of(r.part())));
+                Column.wrapped("Taken from", 36, r -> names.sources(r.part().from())),
+                Column.wrapped("Model elements", 42, r -> elements.of(r.part())),
+                Column.<Row>text("Item id", 20, r -> r.line().item())
+                        .linked(r -> Optional.ofNullable(order.get(r.line()))));
     }
 
     private static String which(Line line) {

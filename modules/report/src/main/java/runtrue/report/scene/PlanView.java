@@ -118,10 +118,10 @@ public final class PlanView {
         return best;
     }
 
-    /** From the middle outwards: of lines alike the one in the middle is taken. */
+    /** From the middle outwards, of lines alike the one in the middle; near the ends a number would lie over the edge. */
     private static List<Integer> order() {
         List<Integer> order = new ArrayList<>(List.of(TRIED / 2));
-        for (int i = 1; i < TRIED / 2; i++) {
+        for (int i = 1; i <= TRIED / 4; i++) {
             order.add(TRIED / 2 - i);
             order.add(TRIED / 2 + i);
         }
