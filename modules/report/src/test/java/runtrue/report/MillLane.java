@@ -329,9 +329,9 @@ final class MillLane {
                 List.of(element),
                 sheets,
                 List.of(
-                        new PlaneResult.SetOut("left", 25, 0.5, 0.2, 25, 200, 6.2, true),
-                        new PlaneResult.SetOut("right", 25, 0.2, 0.5, 25, 200, 6.2, false),
-                        new PlaneResult.SetOut("centred", 25, 0.35, 0.35, 25, 200, 6.2, false)),
+                        new PlaneResult.SetOut("left", 0.5, 25, 0.5, 0.2, 25, 200, 6.2, true),
+                        new PlaneResult.SetOut("right", 0.5, 25, 0.2, 0.5, 25, 200, 6.2, false),
+                        new PlaneResult.SetOut("centred", 0.5, 25, 0.35, 0.35, 25, 200, 6.2, false)),
                 supported ? supports(id) : List.of(),
                 supported ? spans(id) : List.of(),
                 BearingResult.unknown(),

@@ -132,6 +132,7 @@ public record PlaneResult(
      * What comes of one way to set the sheets out.
      *
      * @param setOut {@code left}, {@code right} (full sheets start at that verge, looking up the fall) or {@code centred}
+     * @param coverWidthMetres of one sheet
      * @param firstStripMetres width of the strip at the left edge, looking up the fall
      * @param lastStripMetres width of the strip at the right edge
      * @param sheets pieces of metal
@@ -141,6 +142,7 @@ public record PlaneResult(
      */
     public record SetOut(
             String setOut,
+            double coverWidthMetres,
             int strips,
             double firstStripMetres,
             double lastStripMetres,

@@ -3,6 +3,7 @@ package runtrue.roof;
 /**
  * What comes of setting the sheets of a plane out in one way.
  *
+ * @param coverWidth of one sheet, metres
  * @param strips side by side
  * @param firstStrip width of the strip at the left edge looking up the fall, metres
  * @param lastStrip width of the strip at the right edge, metres
@@ -13,6 +14,7 @@ package runtrue.roof;
  */
 public record SetOutChoice(
         SetOut setOut,
+        double coverWidth,
         int strips,
         double firstStrip,
         double lastStrip,

@@ -19,7 +19,7 @@ class SetOutChoicesTest {
     @Test
     void the_outer_strips_of_each_way_are_told() throws ParseException {
         List<SetOutChoice> choices =
-                SetOutChoices.of(polygon("POLYGON((0 0, 10.2 0, 10.2 9, 0 9, 0 0))"), 1.0, SetOut.RIGHT);
+                SetOutChoices.of(polygon("POLYGON((0 0, 10.2 0, 10.2 9, 0 9, 0 0))"), 1.0, SetOut.RIGHT, List.of());
 
         assertThat(choices).extracting(SetOutChoice::setOut).containsExactly(SetOut.LEFT, SetOut.RIGHT, SetOut.CENTRED);
         assertThat(choices).extracting(SetOutChoice::chosen).containsExactly(false, true, false);
@@ -35,10 +35,28 @@ class SetOutChoicesTest {
      */
     @Test
     void on_a_tapered_plane_one_verge_wastes_less_than_the_other() throws ParseException {
-        List<SetOutChoice> choices = SetOutChoices.of(polygon("POLYGON((0 0, 2.5 0, 2.5 5, 0 0))"), 1.0, SetOut.LEFT);
+        List<SetOutChoice> choices =
+                SetOutChoices.of(polygon("POLYGON((0 0, 2.5 0, 2.5 5, 0 0))"), 1.0, SetOut.LEFT, List.of());
 
         assertThat(choices.get(0).waste()).isCloseTo(11 - 6.25, within(1e-9));
         assertThat(choices.get(1).waste()).isCloseTo(9 - 6.25, within(1e-9));
+    }
+
+    /**
+     * The same triangle in cover 0.5, by hand: from the left 1, 2, 3, 4, 5 = 15 in length, 7.5 in area; from the right the
+     * same, since 2.5 is five covers.
+     */
+    @Test
+    void other_cover_widths_come_after_the_one_laid_out() throws ParseException {
+        List<SetOutChoice> choices =
+                SetOutChoices.of(polygon("POLYGON((0 0, 2.5 0, 2.5 5, 0 0))"), 1.0, SetOut.LEFT, List.of(0.5));
+
+        assertThat(choices).extracting(SetOutChoice::coverWidth).containsExactly(1.0, 1.0, 1.0, 0.5, 0.5, 0.5);
+        assertThat(choices).filteredOn(SetOutChoice::chosen).hasSize(1);
+        for (int i = 3; i < 5; i++) {
+            assertThat(choices.get(i).sheets()).isEqualTo(5);
+            assertThat(choices.get(i).waste()).isCloseTo(7.5 - 6.25, within(1e-9));
+        }
     }
 
     /** Between two parallel slants of 1 in 1, each strip of cover 0.5 needs 0.5 more than its longest line. */

@@ -1,5 +1,6 @@
 package runtrue.rules;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -10,6 +11,7 @@ import java.util.Optional;
  * @param values by name in SI, for example {@code cover_width}; see the JSON Schema for the names
  * @param texts by name, for example {@code material}
  * @param tables by name, for the tables that a rule set leaves to the system
+ * @param otherCovers widths that the profile is also rolled in, metres: shown beside what was laid out, never judged by
  */
 public record RoofSystem(
         String name,
@@ -18,16 +20,30 @@ public record RoofSystem(
         String file,
         Map<String, Quantity> values,
         Map<String, String> texts,
-        Map<String, Table> tables) {
+        Map<String, Table> tables,
+        List<Double> otherCovers) {
     public RoofSystem {
+        otherCovers = List.copyOf(otherCovers);
         values = Map.copyOf(values);
         texts = Map.copyOf(texts);
         tables = Map.copyOf(tables);
     }
 
+    /** A system of one width. */
+    public RoofSystem(
+            String name,
+            String title,
+            String source,
+            String file,
+            Map<String, Quantity> values,
+            Map<String, String> texts,
+            Map<String, Table> tables) {
+        this(name, title, source, file, values, texts, tables, List.of());
+    }
+
     /** The same system under a name for its file that does not depend on the machine. */
     public RoofSystem shownAs(String shownFile) {
-        return new RoofSystem(name, title, source, shownFile, values, texts, tables);
+        return new RoofSystem(name, title, source, shownFile, values, texts, tables, otherCovers);
     }
 
     /** The value in SI, if the system states it. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -58,5 +59,20 @@ class RoofSystemsTest {
     })
     void a_value_on_its_bound_is_read(String name, String value, double si) throws IOException {
         assertThat(load(name, value).si(name)).contains(si);
+    }
+
+    @Test
+    void other_widths_that_the_profile_is_rolled_in_are_read() throws IOException {
+        assertThat(withOthers("[400 mm, 0.6 m]").otherCovers()).containsExactly(0.4, 0.6);
+        assertThatThrownBy(() -> withOthers("[0 mm]")).hasMessageContaining("cover_width is 0 mm");
+        assertThatThrownBy(() -> withOthers("[1 kN]")).hasMessageContaining("1 kN");
+    }
+
+    private RoofSystem withOthers(String widths) throws IOException {
+        String good = Files.readString(Path.of(System.getProperty("runtrue.root"), "rules/systems/kestrel-500.yaml"));
+        String changed = good.replaceAll("other_cover_widths: .*", "other_cover_widths: " + widths);
+        Path file = folder.resolve("others.yaml");
+        Files.writeString(file, changed);
+        return RoofSystems.load(file);
     }
 }

@@ -10,7 +10,7 @@ import runtrue.result.CheckResult;
 import runtrue.result.PlaneResult;
 import runtrue.result.PlaneResult.SetOut;
 
-/** Ways to set out the sheets of each plane: another verge may leave less waste, or no sliver of a strip. */
+/** Ways to set out the sheets of each plane: another verge or width of sheet may leave less waste, or no sliver. */
 final class SettingOutSheet {
     private static final Map<String, String> WORDS = Map.of(
             "left", "full sheets from the left verge",
@@ -31,6 +31,7 @@ final class SettingOutSheet {
                 Column.<Choice>wrapped("Plane", 30, c -> c.plane().name())
                         .linked(c -> names.row(c.plane().id())),
                 Column.wrapped("Looking up the fall", 30, c -> WORDS.getOrDefault(c.is().setOut(), c.is().setOut())),
+                Column.<Choice>metres("Cover", c -> c.is().coverWidthMetres()),
                 Column.text("Remark", 32, Choice::remark),
                 Column.<Choice>metres("Strip at the left", c -> c.is().firstStripMetres())
                         .wide(15),
@@ -49,8 +50,12 @@ final class SettingOutSheet {
                 Comparator.comparingDouble(Choice::waste).thenComparingDouble(s -> -Math.rint(narrowest(s) * 1000));
 
         String remark() {
-            boolean best = plane.setOuts().stream().allMatch(other -> BETTER.compare(is, other) <= 0);
-            boolean tied = plane.setOuts().stream().anyMatch(other -> !other.equals(is) && waste(other) == waste(is));
+            // Sheets of another width are another order: each width has its own best way.
+            List<SetOut> alike = plane.setOuts().stream()
+                    .filter(other -> other.coverWidthMetres() == is.coverWidthMetres())
+                    .toList();
+            boolean best = alike.stream().allMatch(other -> BETTER.compare(is, other) <= 0);
+            boolean tied = alike.stream().anyMatch(other -> !other.equals(is) && waste(other) == waste(is));
             String good = tied ? "widest outer strips" : "least waste";
             return (is.chosen() ? "as laid out" : "") + (is.chosen() && best ? ", " : "") + (best ? good : "");
         }

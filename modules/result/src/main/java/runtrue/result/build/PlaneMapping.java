@@ -64,7 +64,8 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
                 SetOutChoices.of(
                                 plane.outline(),
                                 roof.settings().coverWidth(),
-                                roof.settings().setOut())
+                                roof.settings().setOut(),
+                                system.otherCovers())
                         .stream()
                         .map(PlaneMapping::setOut)
                         .toList(),
@@ -135,6 +136,7 @@ record PlaneMapping(World world, List<GridAxis> axes, Roof roof, RoofSystem syst
     private static PlaneResult.SetOut setOut(SetOutChoice choice) {
         return new PlaneResult.SetOut(
                 choice.setOut().name().toLowerCase(Locale.ROOT),
+                Rounded.of(choice.coverWidth()),
                 choice.strips(),
                 Rounded.of(choice.firstStrip()),
                 Rounded.of(choice.lastStrip()),

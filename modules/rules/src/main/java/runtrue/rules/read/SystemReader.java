@@ -1,7 +1,10 @@
 package runtrue.rules.read;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import runtrue.rules.Quantity;
 import runtrue.rules.RoofSystem;
@@ -11,6 +14,7 @@ import runtrue.rules.cel.FactSpec;
 import runtrue.rules.cel.FactType;
 import runtrue.rules.yaml.Problems;
 import runtrue.rules.yaml.YamlFile;
+import runtrue.rules.yaml.YamlValue;
 import runtrue.rules.yaml.YamlValue.Mapping;
 import runtrue.rules.yaml.YamlValue.Scalar;
 
@@ -40,6 +44,7 @@ public final class SystemReader {
                     }
                 }));
         Map<String, Table> tables = tables(top, problems);
+        List<Double> otherCovers = otherCovers(top, known, problems);
         problems.throwIfAny();
         return new RoofSystem(
                 top.text("system").orElse(""),
@@ -48,7 +53,19 @@ public final class SystemReader {
                 file.name(),
                 values,
                 texts,
-                tables);
+                tables,
+                otherCovers);
+    }
+
+    private static List<Double> otherCovers(Mapping top, Map<String, FactSpec> known, Problems problems) {
+        FactSpec cover = Objects.requireNonNull(known.get("cover_width"));
+        List<Double> covers = new ArrayList<>();
+        for (YamlValue item : top.items("other_cover_widths")) {
+            if (item instanceof Scalar scalar) {
+                Reading.value(scalar, cover, problems).map(Quantity::si).ifPresent(covers::add);
+            }
+        }
+        return covers;
     }
 
     private static Map<String, Table> tables(Mapping top, Problems problems) {
