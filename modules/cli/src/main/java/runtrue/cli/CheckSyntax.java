@@ -1,15 +1,17 @@
 package runtrue.cli;
 
+import static runtrue.cli.words.Options.given;
+import static runtrue.cli.words.Options.option;
+
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import runtrue.cli.words.Options;
 import runtrue.geometryserver.EngineUse;
 import runtrue.report.bcf.BcfVersion;
 import runtrue.report.bcf.IssueGrouping;
@@ -50,12 +52,7 @@ final class CheckSyntax {
             "Settings for all drops. Default: runtrue.yaml beside the models, where there is one.",
             "--settings");
 
-    private final OptionSpec overrides = OptionSpec.builder("--set")
-            .paramLabel("KEY=VALUE")
-            .type(Map.class)
-            .auxiliaryTypes(String.class, String.class)
-            .description("One setting, over those of the settings file. May be given more than once.")
-            .build();
+    private final OptionSpec overrides = Options.overrides();
 
     private final OptionSpec rates = option(
             Path.class,
@@ -133,14 +130,6 @@ final class CheckSyntax {
             .type(boolean.class)
             .description("No progress and no notes; only errors and the table.")
             .build();
-
-    private static OptionSpec option(Class<?> type, String label, String description, String... names) {
-        return OptionSpec.builder(names[0], Arrays.copyOfRange(names, 1, names.length))
-                .type(type)
-                .paramLabel(label)
-                .description(description)
-                .build();
-    }
 
     CommandSpec addTo(CommandSpec spec) {
         spec.addPositional(paths);
@@ -234,11 +223,6 @@ final class CheckSyntax {
 
     boolean quiet() {
         return given(quiet, false);
-    }
-
-    private static <T> T given(ArgSpec arg, T otherwise) {
-        T value = arg.getValue();
-        return value == null ? otherwise : value;
     }
 
     private static final String[] DESCRIPTION = {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import runtrue.result.CheckResult;
@@ -62,6 +64,28 @@ class SampleModelsTest {
 
     static Stream<ExpectedDrop> drops() {
         return ExpectedDrops.all().stream();
+    }
+
+    /**
+     * By hand: the hall's north plane is 36.3 m wide and 12.418 m up the fall; 73 sheets of 0.5, 91 of 0.4 or 61 of 0.6 cover
+     * 0.2, 0.1 or 0.3 m more than that.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.5, 73, 2.484", "0.4, 91, 1.242", "0.6, 61, 3.725"})
+    void what_other_cover_widths_would_come_to_stands_beside_the_set_out(double cover, int strips, double waste) {
+        PlaneResult north = Objects.requireNonNull(RESULTS.get("kiln-hall")).planes().stream()
+                .filter(p -> p.name().endsWith("north plane 2"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(north.setOuts())
+                .filteredOn(s -> s.coverWidthMetres() == cover)
+                .hasSize(3)
+                .filteredOn(s -> s.setOut().equals("left"))
+                .singleElement()
+                .satisfies(s -> {
+                    assertThat(s.strips()).isEqualTo(strips);
+                    assertThat(s.wasteSquareMetres()).isCloseTo(waste, within(1e-3));
+                });
     }
 
     @Test

@@ -90,7 +90,8 @@ final class InventedGable {
                 other.methods(),
                 other.stated(),
                 other.health(),
-                other.cautions());
+                other.cautions(),
+                Optional.empty());
     }
 
     /** South planes rise to the north from the eave; north planes rise to the south. */

@@ -123,7 +123,8 @@ final class MillLane {
                                 + " They do not replace the design of a licensed engineer. Local codes and licensed"
                                 + " practice come first.",
                         "Work at height: collective protection, access and rescue must be planned before anyone goes on"
-                                + " the roof."));
+                                + " the roof."),
+                Optional.empty());
     }
 
     private static List<ReadMethod> methods() {

@@ -57,7 +57,8 @@ final class PricedMillLane {
                 r.methods(),
                 r.stated(),
                 r.health(),
-                r.cautions());
+                r.cautions(),
+                r.changes());
     }
 
     private static BillResult.Line priced(BillResult.Line l, Optional<BillResult.Rate> rate) {

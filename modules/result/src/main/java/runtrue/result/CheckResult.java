@@ -75,60 +75,6 @@ public record CheckResult(
         cautions = List.copyOf(cautions);
     }
 
-    /** A result that was compared with none. */
-    public CheckResult(
-            String format,
-            String toolVersion,
-            String runStamp,
-            String drop,
-            List<FileInfo> files,
-            RuleSetInfo ruleSet,
-            RoofSystemInfo roofSystem,
-            List<Setting> settings,
-            List<ToleranceInfo> tolerances,
-            Counts counts,
-            List<PlaneResult> planes,
-            List<EdgeResult> edges,
-            List<BodyResult> bodies,
-            List<GridLine> gridLines,
-            List<Finding> findings,
-            List<Conforming> conforming,
-            List<ConcessionResult> concessions,
-            BillResult bill,
-            List<UnreadElement> unread,
-            List<UnreadElement> unplaced,
-            List<ReadMethod> methods,
-            List<StatedValue> stated,
-            List<HealthLine> health,
-            List<String> cautions) {
-        this(
-                format,
-                toolVersion,
-                runStamp,
-                drop,
-                files,
-                ruleSet,
-                roofSystem,
-                settings,
-                tolerances,
-                counts,
-                planes,
-                edges,
-                bodies,
-                gridLines,
-                findings,
-                conforming,
-                concessions,
-                bill,
-                unread,
-                unplaced,
-                methods,
-                stated,
-                health,
-                cautions,
-                Optional.empty());
-    }
-
     /** The same with what changed since an earlier result. */
     public CheckResult since(CheckResult earlier) {
         return new CheckResult(

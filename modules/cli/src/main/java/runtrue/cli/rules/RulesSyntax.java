@@ -1,15 +1,18 @@
 package runtrue.cli.rules;
 
+import static runtrue.cli.words.Options.given;
+import static runtrue.cli.words.Options.option;
+
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import runtrue.cli.words.Options;
 
 /** Words of {@code runtrue rules}: its options and help, and the values given. */
 final class RulesSyntax {
@@ -31,12 +34,7 @@ final class RulesSyntax {
     private final OptionSpec settings =
             option(Path.class, "FILE", "Settings. Default: runtrue.yaml in PATH, where there is one.", "--settings");
 
-    private final OptionSpec overrides = OptionSpec.builder("--set")
-            .paramLabel("KEY=VALUE")
-            .type(Map.class)
-            .auxiliaryTypes(String.class, String.class)
-            .description("One setting, over those of the settings file. May be given more than once.")
-            .build();
+    private final OptionSpec overrides = Options.overrides();
 
     private final OptionSpec test = OptionSpec.builder("--test")
             .type(boolean.class)
@@ -61,14 +59,6 @@ final class RulesSyntax {
             "FILE",
             "Write what the rule set needs from models as an Information Delivery Specification (IDS 1.0).",
             "--ids");
-
-    private static OptionSpec option(Class<?> type, String label, String description, String name) {
-        return OptionSpec.builder(name)
-                .type(type)
-                .paramLabel(label)
-                .description(description)
-                .build();
-    }
 
     CommandSpec addTo(CommandSpec spec) {
         spec.addPositional(paths);
@@ -136,10 +126,5 @@ final class RulesSyntax {
 
     Optional<Path> ids() {
         return Optional.ofNullable(ids.getValue());
-    }
-
-    private static <T> T given(ArgSpec arg, T otherwise) {
-        T value = arg.getValue();
-        return value == null ? otherwise : value;
     }
 }

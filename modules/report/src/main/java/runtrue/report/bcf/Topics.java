@@ -89,10 +89,11 @@ final class Topics {
         boolean conceded = finding.outcome() == Outcome.CONCEDED;
         List<String> text = new ArrayList<>();
         text.add(finding.message());
-        finding.measured().ifPresent(m -> text.add("Measured: " + m.words()));
+        finding.measured().ifPresent(m -> text.add("Measured: " + m.words(finding.limit())));
         finding.limit()
-                .ifPresent(l -> text.add("Must be: " + (finding.comparison() + " " + l.words()).strip()
-                        + source(finding.limitSource())));
+                .ifPresent(
+                        l -> text.add("Must be: " + (finding.comparison() + " " + l.words(finding.measured())).strip()
+                                + source(finding.limitSource())));
         add(text, "What would cure it: ", finding.cure());
         String where = Columns.where(finding).replace("\n", ", ");
         add(text, "Where: ", where);

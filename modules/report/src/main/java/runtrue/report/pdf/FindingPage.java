@@ -12,7 +12,6 @@ import runtrue.result.CheckResult;
 import runtrue.result.Counts.Outcomes;
 import runtrue.result.ElementRef;
 import runtrue.result.Finding;
-import runtrue.result.Measure;
 import runtrue.result.Outcome;
 
 /** Fills the page of one finding. */
@@ -39,9 +38,9 @@ final class FindingPage {
 
     /** {@code 2.7 m, at most 1.7 m}. */
     static String figures(Finding finding) {
-        String measured = finding.measured().map(Measure::words).orElse("");
+        String measured = finding.measured().map(m -> m.words(finding.limit())).orElse("");
         String limit = finding.limit()
-                .map(l -> (finding.comparison() + " " + l.words()).strip())
+                .map(l -> (finding.comparison() + " " + l.words(finding.measured())).strip())
                 .orElse("");
         return measured.isEmpty() || limit.isEmpty() ? measured + limit : measured + ", " + limit;
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import runtrue.ifc.Element;
@@ -93,7 +94,8 @@ public final class ResultBuilder {
                 TrustMapping.methods(roof, input.trust().members()),
                 input.trust().stated().stream().map(TrustMapping::stated).toList(),
                 HealthMapping.of(input.files(), input.trust().health()),
-                cautions());
+                cautions(),
+                Optional.empty());
     }
 
     /** What does not conform first, then by weight, rule and id: the order in which a person should read them. */

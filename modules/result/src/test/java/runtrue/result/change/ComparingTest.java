@@ -198,6 +198,7 @@ class ComparingTest {
                 r.methods(),
                 r.stated(),
                 r.health(),
-                r.cautions());
+                r.cautions(),
+                Optional.empty());
     }
 }
