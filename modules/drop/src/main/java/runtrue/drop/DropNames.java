@@ -35,7 +35,9 @@ final class DropNames {
                 .replaceAll("[^\\p{L}\\p{M}\\p{N}._ -]+", "-")
                 .strip();
         if (name.length() > LONGEST) {
-            name = name.substring(0, LONGEST);
+            // Half of a letter that takes two units is no text and no file name.
+            boolean within = Character.isHighSurrogate(name.charAt(LONGEST - 1));
+            name = name.substring(0, within ? LONGEST - 1 : LONGEST);
         }
         name = name.replaceAll("^[. -]+|[. -]+$", "");
         if (name.isEmpty()) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,6 +27,14 @@ class DropNamesTest {
     })
     void a_name_works_as_a_folder_name_everywhere(String wanted, String expected) {
         assertThat(DropNames.safe(wanted)).isEqualTo(expected);
+    }
+
+    /** U+20000, a letter outside of the basic plane, over the place where long names are cut. */
+    @Test
+    void a_long_name_is_not_cut_within_a_letter() {
+        String name = DropNames.safe("a".repeat(79) + "\uD840\uDC00" + "b");
+        assertThat(name).isEqualTo("a".repeat(79));
+        assertThat(Path.of(name).getNameCount()).isEqualTo(1);
     }
 
     @Property
