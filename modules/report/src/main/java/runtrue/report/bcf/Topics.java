@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import runtrue.report.cover.Columns;
 import runtrue.report.cover.Gaps;
 import runtrue.report.scene.Views;
+import runtrue.report.xml.LegalText;
 import runtrue.result.CheckResult;
 import runtrue.result.FileInfo;
 import runtrue.result.Finding;
@@ -200,7 +201,7 @@ final class Topics {
     }
 
     private static String shortened(String title) {
-        return title.length() > LONGEST_TITLE ? title.substring(0, LONGEST_TITLE - 1) + "…" : title;
+        return LegalText.shortened(title, LONGEST_TITLE);
     }
 
     private String ruleSet() {

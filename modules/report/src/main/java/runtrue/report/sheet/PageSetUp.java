@@ -8,6 +8,7 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
+import runtrue.report.xml.LegalText;
 
 /** Everything of a sheet but its rows: widths, frozen headings, filters, print set-up. */
 final class PageSetUp {
@@ -128,7 +129,6 @@ final class PageSetUp {
     /** An ampersand starts a code there, two stand for one. */
     private static String part(String text) {
         String clean = CellText.clean(text).replace('\n', ' ');
-        String brief = clean.length() > LONGEST_PART ? clean.substring(0, LONGEST_PART - 1) + "…" : clean;
-        return brief.replace("&", "&&");
+        return LegalText.shortened(clean, LONGEST_PART).replace("&", "&&");
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package runtrue.report.xml;
+
+import org.jspecify.annotations.NullMarked;
